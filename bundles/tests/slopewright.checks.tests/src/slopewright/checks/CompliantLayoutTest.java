@@ -13,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.model.ApproachType;
+
 
 /** A solved layout of every family under every rule set that covers it breaks no rule; what is not covered is never a pass. */
 class CompliantLayoutTest {
@@ -32,6 +34,7 @@ class CompliantLayoutTest {
         String[] parts = which.split(" ");
         CheckResult result = Sample.runway(parts[0], parts[1], sample -> {
             sample.levelGround();
+            sample.host().setApproachType(ApproachType.NON_PRECISION);
             sample.host().getRegularGroups().get(0).setStaticCockpitToWheelM(4.5);
             if (parts[1].endsWith("bar")) {
                 sample.aid().setTargetEyeHeightM(10.0);

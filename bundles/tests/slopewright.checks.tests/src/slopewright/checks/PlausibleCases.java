@@ -9,7 +9,6 @@ import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ReadBacks;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachDirection;
-import slopewright.model.ApproachType;
 import slopewright.model.Circuit;
 import slopewright.model.MagneticVariation;
 import slopewright.model.Obstacle;
@@ -343,24 +342,6 @@ final class PlausibleCases {
     }
 
     private static void sizes(List<RuleCase> cases) {
-        // Annex 14 Vol I, Table 1-1: 800, 1200 and 1800 m; half as long again, three quarters; 7 % a 300 m of elevation.
-        code(cases, Result.PASS, 4, 1350, 45, 280, 0);
-        code(cases, Result.FAIL, 4, 1349, 45, 280, 0);
-        code(cases, Result.PASS, 3, 2700, 45, 280, 0);
-        code(cases, Result.FAIL, 3, 2701, 45, 280, 0);
-        code(cases, Result.PASS, 3, 2880, 45, 280, 300);
-        code(cases, Result.PASS, 2, 1800, 23, 140, 0);
-        code(cases, Result.FAIL, 2, 1801, 23, 140, 0);
-        code(cases, Result.PASS, 1, 1000, 30, 79, 0);
-        code(cases, Result.FAIL, 1, 1000, 30, 80, 0);
-        code(cases, Result.PASS, 1, 1000, 22, 80, 0);
-        code(cases, Result.PASS, 1, 799, 30, 80, 0);
-        code(cases, Result.FAIL, 2, 1200, 30, 150, 0);
-        code(cases, Result.PASS, 2, 1200, 30, 150, 300);
-        // Annex 14 Vol I, 3.4.3: 140 m to each side.
-        visual(cases, Result.FAIL, 280, ApproachType.VISUAL);
-        visual(cases, Result.PASS, 279, ApproachType.VISUAL);
-        visual(cases, Result.PASS, 280, ApproachType.NON_PRECISION);
         // Half of the 45 m of code number 4; 45 ft are 13.7 m.
         cases.add(RuleCase.of("DATA-54", Result.PASS, "22.5 m wide, code number 4", Bases::row, sample -> sample.runway().setWidthM(22.5)));
         cases.add(RuleCase.of("DATA-54", Result.FAIL, "22.4 m wide, code number 4", Bases::row, sample -> sample.runway().setWidthM(22.4)));
@@ -425,25 +406,5 @@ final class PlausibleCases {
     private static void readBack(Sample sample, Obstacle obstacle) {
         Ids.assign(sample.project());
         ReadBacks.keep(sample.project(), List.of(obstacle), "B. Bole", "2026-01-06");
-    }
-
-    private static void code(List<RuleCase> cases, Result result, int code, double lengthM, double widthM, double stripM, double upM) {
-        cases.add(RuleCase.of("DATA-54", result, "code number " + code + ", " + lengthM + " m, " + widthM + " m, strip of " + stripM
-                + " m, " + upM + " m up", Bases::row, sample -> {
-                    sample.runway().setCodeNumber(code);
-                    sample.runway().setLengthM(lengthM);
-                    sample.runway().setWidthM(widthM);
-                    sample.runway().setStripLengthM(lengthM + 120);
-                    sample.runway().setStripWidthM(stripM);
-                    sample.runway().getEnds().forEach(end -> end.setLandingDistanceM(lengthM));
-                    sample.aerodrome().setElevationM(upM);
-                }));
-    }
-
-    private static void visual(List<RuleCase> cases, Result result, double stripM, ApproachType type) {
-        cases.add(RuleCase.of("DATA-54", result, type + ", strip of " + stripM + " m", Bases::row, sample -> {
-            sample.runway().setStripWidthM(stripM);
-            sample.runway().getEnds().forEach(end -> end.setApproachType(type));
-        }));
     }
 }
