@@ -75,8 +75,13 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<O
                 .orElse(List.of()), place);
     }
 
-    /** Returns what is not met of a place in the project as it stands: a copy in which a family is tried lacks what is not asked there. */
-    private static List<Outcome> place(ProjectEvaluation evaluation, ApproachHost host) {
+    /**
+     * Returns what is not met of a place in the project as it stands: a copy in which a family is tried lacks what is not asked there.
+     *
+     * @param evaluation the project
+     * @param host       one of its runway ends or approach directions
+     */
+    public static List<Outcome> place(ProjectEvaluation evaluation, ApproachHost host) {
         Set<String> about = new HashSet<>();
         Ids.elements(host).forEach(element -> about.add(element.getId()));
         host.getAids().forEach(aid -> Ids.elements(aid).forEach(element -> about.remove(element.getId())));
@@ -135,22 +140,22 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<O
 
     /** Returns what the proposal comes to, the rules asked: it fits where it does by itself and every rule is met, but for notes. */
     public Candidate.Fit fit() {
-        Candidate.Fit fit = fit(candidate.fit(), outcomes);
-        return fit == Candidate.Fit.FITS && !place.isEmpty() ? Candidate.Fit.TO_CLEAR_UP : fit;
+        return fit(candidate.fit(), outcomes, place);
     }
 
     /**
      * Returns what a layout comes to, the rules asked.
      *
      * @param byItself what it comes to before they are
-     * @param outcomes what they say
+     * @param outcomes what they say of it
+     * @param place    what is not met of its place
      */
-    public static Candidate.Fit fit(Candidate.Fit byItself, List<Outcome> outcomes) {
+    public static Candidate.Fit fit(Candidate.Fit byItself, List<Outcome> outcomes, List<Outcome> place) {
         if (byItself == Candidate.Fit.DOES_NOT_FIT || outcomes.stream().anyMatch(FamilyVerdicts::isBroken)) {
             return Candidate.Fit.DOES_NOT_FIT;
         }
         boolean clear = !outcomes.isEmpty() && outcomes.stream().noneMatch(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP);
-        return byItself == Candidate.Fit.FITS && clear ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
+        return byItself == Candidate.Fit.FITS && clear && place.isEmpty() ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
     }
 
     private static boolean isBroken(Outcome outcome) {

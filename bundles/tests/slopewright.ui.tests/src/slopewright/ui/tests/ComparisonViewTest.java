@@ -27,6 +27,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -38,9 +39,12 @@ import org.junit.jupiter.api.io.TempDir;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.checks.compare.FamilyVerdicts;
+import slopewright.edit.SetAttribute;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachHost;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.siting.Families;
@@ -256,6 +260,27 @@ class ComparisonViewTest {
         assertTrue(RuleSets.find(aid.getRuleSetKey()).isPresent(), view.state());
         document.history().undo();
         assertEquals(own, Optional.ofNullable(aid.getRuleSetKey()));
+    }
+
+    /** The thresholds of runway 09/27 lie on 92 degrees: at 122 degrees nothing fits there, and it is said why with each option. */
+    @Test
+    void whatAPlaceHasAgainstItIsSaidWithEveryOption() {
+        RunwayEnd end = (RunwayEnd) Projects.hosts(document.project()).get(0);
+        document.history().perform(SetAttribute.of(end, Literals.RUNWAY_END__TRUE_BEARING_DEG, 122.0));
+        for (int mode : new int[] {0, 1}) {
+            choose(0, mode);
+            compare();
+            List<String> verdicts = column("Verdict");
+            List<String> why = column("What it does not meet, or why there is no layout");
+            for (int i = 0; i < verdicts.size(); i++) {
+                boolean laid = !column("Distance").get(i).isEmpty();
+                assertFalse(verdicts.get(i).equals("fits"), why.get(i));
+                assertTrue(!laid || why.get(i).contains("DATA-15") && why.get(i).contains("122.00"), verdicts.get(i) + " " + why.get(i));
+            }
+            table().setSelection(0);
+            table().notifyListeners(SWT.Selection, new Event());
+            assertTrue(Widgets.all(root(), Text.class).anyMatch(text -> text.isVisible() && text.getText().equals(why.get(0))));
+        }
     }
 
     @Test

@@ -16,12 +16,14 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
+import org.eclipse.swt.widgets.Text;
 
 import slopewright.checks.compare.MarginKind;
 import slopewright.edit.AddAid;
@@ -46,6 +48,7 @@ import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSets;
 import slopewright.ui.LateView;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -54,6 +57,7 @@ import slopewright.ui.review.internal.ComparedOption;
 import slopewright.ui.review.internal.MarginChart;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.OptionSheet;
+import slopewright.ui.review.internal.OptionColumn;
 import slopewright.ui.review.internal.OptionTable;
 import slopewright.ui.review.internal.OptionTrial;
 import slopewright.ui.review.internal.WeightsDialog;
@@ -68,6 +72,7 @@ public final class ComparisonView extends LateView {
     public static final String ID = "slopewright.ui.review.comparison";
 
     private static final double WIDE = 2.2;
+    private static final int WHY_LINES = 3;
 
     private DocumentFollower follower;
     private OptionTrial trial;
@@ -80,6 +85,7 @@ public final class ComparisonView extends LateView {
     private Button export;
     private Label state;
     private ProgressBar progress;
+    private Text why;
     private OptionTable table;
     private MarginChart chart;
     private List<? extends Identified> shownPlaces = List.of();
@@ -135,11 +141,28 @@ public final class ComparisonView extends LateView {
                 sash.setOrientation(wanted);
             }
         });
+        why = new Text(parent, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
+        AccessibleName.give(why, OptionColumn.WHY.title());
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, WHY_LINES * why.getLineHeight()).exclude(true).applyTo(why);
         trial = new OptionTrial(parent.getDisplay(), new Progress());
-        table.viewer().addSelectionChangedListener(event -> updateButtons());
+        table.viewer().addSelectionChangedListener(event -> {
+            updateButtons();
+            tell();
+        });
         table.viewer().addDoubleClickListener(event -> useSelected());
         follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> documentSwitched());
         documentSwitched();
+    }
+
+    /** What stands against the selected option is mostly longer than its cell, and said whole below. */
+    private void tell() {
+        why.setText(table.selected().map(ComparedOption::why).orElse(""));
+        boolean nothing = why.getText().isEmpty();
+        if (((GridData) why.getLayoutData()).exclude != nothing) {
+            ((GridData) why.getLayoutData()).exclude = nothing;
+            why.setVisible(!nothing);
+            why.getParent().layout();
+        }
     }
 
     private void createHead(Composite parent) {
@@ -199,6 +222,7 @@ public final class ComparisonView extends LateView {
         trial.cancel();
         outdated = false;
         table.show(List.of());
+        tell();
         drawChart();
         updatePlaces();
         state.setText(Messages.get(shownPlaces.isEmpty() ? "comparison.noPlace" : "comparison.ready"));
@@ -352,6 +376,7 @@ public final class ComparisonView extends LateView {
 
     private void show(List<ComparedOption> found) {
         table.show(found);
+        tell();
         drawChart();
         long laid = found.stream().filter(option -> option.siting().isPresent()).count();
         IntSummaryStatistics rules = found.stream().filter(option -> option.siting().isPresent())

@@ -8,10 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
+import slopewright.checks.SetUpGate;
 import slopewright.checks.Verdict;
 import slopewright.checks.compare.Criterion;
 import slopewright.checks.compare.FamilyVerdicts;
@@ -95,8 +97,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                         MessageTexts.of(Words.list(candidate.objections())));
             }
             FamilyVerdicts verdicts = FamilyVerdicts.of(evaluation, candidate);
-            return of(MessageTexts.of(Families.name(family)), place, verdicts.fit(), candidate.proposal().orThrow(), verdicts.outcomes(),
-                    candidate.context());
+            return of(MessageTexts.of(Families.name(family)), place, candidate.fit(), candidate.proposal().orThrow(),
+                    verdicts.outcomes(), verdicts.place(), candidate.context());
         } catch (SitingException | EditException | IllegalArgumentException e) {
             return without(MessageTexts.of(Families.name(family)), place, evaluation, family, evaluation.rules(), MessageTexts.reason(e));
         }
@@ -125,7 +127,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
             Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
             List<Outcome> outcomes = Checks.run(trial, rule -> true).outcomes().stream()
                     .filter(outcome -> own.contains(outcome.elementId())).toList();
-            return of(name, place, FamilyVerdicts.fit(Candidate.Fit.FITS, outcomes), tried, outcomes,
+            return of(name, place, Candidate.Fit.FITS, tried, outcomes, FamilyVerdicts.place(trial, tried.host()),
                     OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
         } catch (SitingException | IllegalArgumentException e) {
             return without(name, place, evaluation, family, rules, MessageTexts.reason(e));
@@ -139,8 +141,9 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 Criterion.Weighed.nothing());
     }
 
-    private static ComparedOption of(String name, Place place, Candidate.Fit fit, AidEvaluation tried, List<Outcome> outcomes,
-            OperationalContext needs) {
+    /** What stands against the place itself is said before what the option does not meet there. */
+    private static ComparedOption of(String name, Place place, Candidate.Fit byItself, AidEvaluation tried, List<Outcome> outcomes,
+            List<Outcome> ofPlace, OperationalContext needs) {
         Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
         for (MarginKind kind : MarginKind.values()) {
             OptionalDouble least = kind.leastM(tried, outcomes);
@@ -148,12 +151,15 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 margins.put(kind, least.getAsDouble());
             }
         }
-        String why = MessageTexts.of(Words.list(outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
+        String notMet = MessageTexts.of(Words.list(outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
                 .map(Outcome::title).distinct().toList()));
+        String why = Stream.concat(ofPlace.stream().map(SetUpGate::reason).map(MessageTexts::of), Stream.of(notMet))
+                .filter(words -> !words.isEmpty()).collect(Collectors.joining(" · "));
         return new ComparedOption(name, place, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
                 margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs,
-                FamilyVerdicts.applied(outcomes).size(), Criterion.Weighed.of(fit, tried, outcomes, needs));
+                FamilyVerdicts.applied(outcomes).size(), Criterion.Weighed.of(FamilyVerdicts.fit(byItself, outcomes, ofPlace), tried,
+                outcomes, needs));
     }
 
     /** Returns the least margin of a kind, metres; empty where nothing was measured. */
