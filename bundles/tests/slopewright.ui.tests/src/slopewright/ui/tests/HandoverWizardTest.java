@@ -187,6 +187,23 @@ class HandoverWizardTest {
         assertTrue(button("Next").isEnabled());
     }
 
+    /** Where nothing can be written is said where it is typed, and not when everything was prepared. */
+    @Test
+    void aFolderThatCannotBeIsSaidAtOnce() throws Exception {
+        Path file = Files.writeString(folder.resolve("file"), "no folder");
+        Text where = Widgets.all(dialog.getShell(), Text.class).filter(text -> text.getText().startsWith("/")).findFirst().orElseThrow();
+        String before = where.getText();
+        for (String typed : List.of("", "handover", "../handover", file.toString(), file + "/handover", file + "/hand/over")) {
+            where.setText(typed);
+            String said = dialog.getCurrentPage().getErrorMessage();
+            assertEquals(typed.startsWith("/") ? file + " is a file, not a folder." : "Name a folder with its whole path.", said, typed);
+            assertFalse(button("Next").isEnabled(), typed);
+            assertEquals(typed, where.getText(), "what was typed stays");
+        }
+        where.setText(before);
+        assertTrue(button("Next").isEnabled());
+    }
+
     @Test
     void theFileMenuOffersIt() {
         Menu bar = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell().getMenuBar();

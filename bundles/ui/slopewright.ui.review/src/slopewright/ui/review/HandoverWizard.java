@@ -85,6 +85,7 @@ public final class HandoverWizard extends Wizard {
         HandoverOptions options = plan.options();
         Set<String> replaced = plan.replaced();
         Path folder = Path.of(plan.folder());
+        preview.setErrorMessage(null);
         try {
             getContainer().run(true, true, monitor -> {
                 List<Handover.Entry> entries = write(project, wanted, folder, options, replaced, monitor);

@@ -1,6 +1,7 @@
 package slopewright.ui.review.internal.handover;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -106,11 +107,9 @@ public final class HandoverPlan {
         if (wanted.isEmpty()) {
             return Messages.get("handover.nothing");
         }
-        if (folder.isEmpty() || !Path.of(folder).isAbsolute()) {
-            return Messages.get("handover.noFolder");
-        }
-        if (Files.exists(Path.of(folder)) && !Files.isDirectory(Path.of(folder))) {
-            return Messages.get("handover.noDirectory", folder);
+        String wrong = wrongFolder();
+        if (!wrong.isEmpty()) {
+            return wrong;
         }
         try {
             LocalDate.parse(date);
@@ -118,6 +117,24 @@ public final class HandoverPlan {
         } catch (DateTimeParseException e) {
             return Messages.get("handover.noDate", date);
         }
+    }
+
+    /** A folder that is not there yet is made, in what is there of its path. */
+    private String wrongFolder() {
+        Path there;
+        try {
+            there = Path.of(folder);
+        } catch (InvalidPathException e) {
+            return Messages.get("handover.noFolder");
+        }
+        if (!there.isAbsolute()) {
+            return Messages.get("handover.noFolder");
+        }
+        while (!Files.exists(there) && there.getParent() != null) {
+            there = there.getParent();
+        }
+        return !Files.isDirectory(there) ? Messages.get("handover.noDirectory", there)
+                : !Files.isWritable(there) ? Messages.get("handover.notWritable", there) : "";
     }
 
     /** Returns date, paper and language, in the units of the window; the date must be one. */

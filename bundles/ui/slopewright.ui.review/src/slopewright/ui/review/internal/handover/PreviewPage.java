@@ -99,6 +99,7 @@ public final class PreviewPage extends WizardPage {
     public void setVisible(boolean visible) {
         super.setVisible(visible);
         if (visible) {
+            setErrorMessage(null);
             table.removeAll();
             for (HandoverFile file : plan.wanted()) {
                 TableItem item = new TableItem(table, SWT.NONE);
