@@ -186,6 +186,51 @@ class ObstacleDialogTest {
         assertEquals(5.484, oak.getVerticalAccuracyM(), 0.0101);
     }
 
+    /** One sentence for whatever is wrong, with the name of what is wrong; what stands in the other fields stays. */
+    @Test
+    void whatIsWrongIsSaidAndNothingTypedIsLost() throws Exception {
+        ask(shell -> {
+            type(shell, "name", "Mast");
+            type(shell, "BEARING", "90");
+            type(shell, "HEIGHT", "20");
+            for (String wrong : List.of("", " ", "abc", "NaN", "Infinity", "-5", "1e308", "1e999", "500 kg", "500\n600", "1,234", "200000")) {
+                type(shell, "DISTANCE", wrong);
+                assertFalse(ok(shell).isEnabled(), wrong);
+                String said = said(shell);
+                assertTrue(said.startsWith("Distance over the ground (m)"), wrong + ": " + said);
+                assertFalse(said.contains("\n"), said);
+                assertTrue(shell.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > 0 && said.length() < 160, said);
+            }
+            type(shell, "DISTANCE", "500,5 m");
+            for (String wrong : List.of("400", "-361", "90 m", "90 70", "east")) {
+                type(shell, "BEARING", wrong);
+                assertTrue(said(shell).startsWith("Bearing (°)"), said(shell));
+            }
+            type(shell, "BEARING", "90");
+            type(shell, "HEIGHT_ACCURACY", "-1");
+            assertTrue(said(shell).startsWith("Accuracy of heights (m)"), said(shell));
+            choose(shell, "obstacle.way", "bearing, distance, clinometer");
+            type(shell, "ANGLE", "10");
+            assertTrue(ok(shell).isEnabled(), "what is no longer asked for is in nobody's way: " + said(shell));
+            type(shell, "ANGLE", "89");
+            assertTrue(said(shell).startsWith("Angle of the top (°)"), said(shell));
+            assertEquals("500,5 m", typed(shell, "DISTANCE"));
+            assertEquals("Mast", typed(shell, "name"));
+        });
+        assertEquals(5, document.project().getAerodrome().getObstacles().size());
+    }
+
+    private static String typed(Shell shell, String field) {
+        return Widgets.all(shell, Text.class).filter(found -> field.equals(found.getData("number")) || field.equals(found.getData("question")))
+                .findFirst().orElseThrow().getText();
+    }
+
+    /** The sentence at the head of the dialog. */
+    private static String said(Shell shell) {
+        return Widgets.all(shell, Text.class).filter(text -> (text.getStyle() & SWT.READ_ONLY) != 0).map(text -> text.getText().strip())
+                .findFirst().orElse("");
+    }
+
     /** What is cancelled adds nothing. */
     @Test
     void aDialogThatIsClosedAddsNothing() throws Exception {

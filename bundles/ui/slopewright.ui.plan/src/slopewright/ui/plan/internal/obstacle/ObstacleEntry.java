@@ -44,20 +44,41 @@ final class ObstacleEntry {
         SLOPE
     }
 
-    /** A number that is typed, with what it is and what is assumed at first. */
+    /** A number that is typed, with what it is, between which numbers it makes sense, and what is assumed at first. */
     enum Number {
-        FIRST_COORDINATE(Quantity.LATITUDE, ""), SECOND_COORDINATE(Quantity.LONGITUDE, ""), TOP(Quantity.LENGTH, ""),
-        PLACE_ACCURACY(Quantity.LENGTH, ""), TOP_ACCURACY(Quantity.LENGTH, ""), BEARING(Quantity.ANGLE, ""),
-        DISTANCE(Quantity.LENGTH, ""), HEIGHT(Quantity.LENGTH, ""), ANGLE(Quantity.ANGLE, ""), TO_BEARING(Quantity.ANGLE, ""),
-        TO_DISTANCE(Quantity.LENGTH, ""), TO_HEIGHT(Quantity.LENGTH, ""), TO_ANGLE(Quantity.ANGLE, ""), SAG(Quantity.LENGTH, ""),
-        CROWN(Quantity.LENGTH, ""), BEARING_ACCURACY(Quantity.ANGLE, "2"), DISTANCE_ACCURACY(Quantity.PERCENT, "5"),
-        ANGLE_ACCURACY(Quantity.ANGLE, "0.5"), HEIGHT_ACCURACY(Quantity.LENGTH, "1 m"), EYE(Quantity.LENGTH, "1.6 m");
+        FIRST_COORDINATE(Quantity.LATITUDE), SECOND_COORDINATE(Quantity.LONGITUDE),
+        TOP(Quantity.LENGTH, -Number.HIGHEST_M, Number.HIGHEST_M), PLACE_ACCURACY(Quantity.LENGTH, 0, Number.FARTHEST_M),
+        TOP_ACCURACY(Quantity.LENGTH, 0, Number.HIGHEST_M), BEARING(Quantity.ANGLE, -360, 360),
+        DISTANCE(Quantity.LENGTH, 0, Number.FARTHEST_M), HEIGHT(Quantity.LENGTH, -Number.HIGHEST_M, Number.HIGHEST_M),
+        ANGLE(Quantity.ANGLE, -80, 80), TO_BEARING(Quantity.ANGLE, -360, 360), TO_DISTANCE(Quantity.LENGTH, 0, Number.FARTHEST_M),
+        TO_HEIGHT(Quantity.LENGTH, -Number.HIGHEST_M, Number.HIGHEST_M), TO_ANGLE(Quantity.ANGLE, -80, 80),
+        SAG(Quantity.LENGTH, 0, Number.HIGHEST_M), CROWN(Quantity.LENGTH, 0, Number.HIGHEST_M),
+        BEARING_ACCURACY(Quantity.ANGLE, 0, 180, "2"), DISTANCE_ACCURACY(Quantity.PERCENT, 0, 100, "5"),
+        ANGLE_ACCURACY(Quantity.ANGLE, 0, 80, "0.5"), HEIGHT_ACCURACY(Quantity.LENGTH, 0, Number.HIGHEST_M, "1 m"),
+        EYE(Quantity.LENGTH, 0, Number.HIGHEST_M, "1.6 m");
+
+        /** Nothing that is asked for stands higher or lower, metres. */
+        private static final double HIGHEST_M = 10_000;
+        /** Nothing that is seen from a pad is farther, metres. */
+        private static final double FARTHEST_M = 100_000;
 
         private final Quantity quantity;
+        private final double least;
+        private final double most;
         private final String assumed;
 
-        Number(Quantity quantity, String assumed) {
+        Number(Quantity quantity) {
+            this(quantity, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        }
+
+        Number(Quantity quantity, double least, double most) {
+            this(quantity, least, most, "");
+        }
+
+        Number(Quantity quantity, double least, double most, String assumed) {
             this.quantity = quantity;
+            this.least = least;
+            this.most = most;
             this.assumed = assumed;
         }
 
@@ -148,8 +169,8 @@ final class ObstacleEntry {
             place.setLatitudeDeg(number(Number.FIRST_COORDINATE));
             place.setLongitudeDeg(number(Number.SECOND_COORDINATE));
         } else {
-            place.setEastM(QuantityFormat.preferred().read(text(Number.FIRST_COORDINATE), Quantity.LENGTH));
-            place.setNorthM(QuantityFormat.preferred().read(text(Number.SECOND_COORDINATE), Quantity.LENGTH));
+            place.setEastM(number(Number.FIRST_COORDINATE));
+            place.setNorthM(number(Number.SECOND_COORDINATE));
         }
         Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
         obstacle.setName(name.strip());
@@ -193,21 +214,33 @@ final class ObstacleEntry {
                 : new Sighting(bearing, distance, value, OptionalDouble.empty());
     }
 
+    /** What is not asked for is what is assumed, whatever was typed there before. */
     private double number(Number number) {
-        if (text(number).isBlank()) {
+        String words = isAsked(number) ? text(number) : number.assumed;
+        if (words.isBlank()) {
             throw new IllegalArgumentException(Messages.get("obstacle.needs", label(number)));
         }
+        QuantityFormat format = QuantityFormat.preferred();
+        double value;
         try {
-            return QuantityFormat.preferred().read(text(number), number.quantity());
+            value = format.read(words, quantity(number));
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(label(number) + ": " + e.getMessage(), e);
         }
+        if (value < number.least || value > number.most) {
+            throw new IllegalArgumentException(Messages.get("obstacle.range", label(number), format.showWithUnit(value, quantity(number)),
+                    format.showWithUnit(number.least, quantity(number)), format.showWithUnit(number.most, quantity(number))));
+        }
+        return value;
+    }
+
+    private Quantity quantity(Number number) {
+        return !isGeographic() && number.quantity().isCoordinate() ? Quantity.LENGTH : number.quantity();
     }
 
     /** Returns the name of a number, with its unit. */
     String label(Number number) {
-        Quantity quantity = !isGeographic() && number.quantity().isCoordinate() ? Quantity.LENGTH : number.quantity();
-        String unit = QuantityFormat.preferred().unit(quantity);
+        String unit = QuantityFormat.preferred().unit(quantity(number));
         String key = number.name().toLowerCase(Locale.ROOT).replace('_', '-');
         String grid = number.quantity().isCoordinate() && !isGeographic() ? "-on-grid" : "";
         return Messages.get("obstacle.number." + key + grid) + (unit.isEmpty() ? "" : " (" + unit + ")");
