@@ -1,7 +1,9 @@
 package slopewright.ui.preferences;
 
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Locale;
 
 import org.eclipse.jface.preference.ComboFieldEditor;
 import org.eclipse.jface.preference.DirectoryFieldEditor;
@@ -16,6 +18,8 @@ import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 import slopewright.standards.StandardsException;
 import slopewright.ui.MessageTexts;
+import slopewright.ui.units.Quantity;
+import slopewright.ui.units.QuantityFormat;
 
 /** The page on which the user chooses units, the rule set of new projects and the step of places in the plan. */
 public final class PreferencePage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
@@ -23,6 +27,7 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
     private static final double LEAST_STEP_M = 0.01;
     private static final double GREATEST_STEP_M = 100;
     private static final int STEP_LETTERS = 8;
+    private static final String HEAD = "rule-set.properties";
 
     /** Makes the page; the workbench does. */
     public PreferencePage() {
@@ -63,15 +68,28 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
 
         @Override
         protected boolean doCheckState() {
-            String folder = getStringValue().strip();
+            String typed = getStringValue().strip();
+            String wrong = typed.isEmpty() ? "" : wrong(typed);
+            setErrorMessage(wrong);
+            getTextControl().setToolTipText(wrong.isEmpty() ? null : wrong); // the page cuts what is too long for its head
+            return wrong.isEmpty();
+        }
+
+        private static String wrong(String typed) {
             try {
-                if (!folder.isEmpty()) {
-                    OwnRuleSets.read(Path.of(folder));
+                Path folder = Path.of(typed);
+                if (!Files.isDirectory(folder)) {
+                    return Messages.get("units.own-rules.no-folder", typed);
                 }
-                return true;
-            } catch (StandardsException | InvalidPathException e) {
-                setErrorMessage(e.getMessage());
-                return false;
+                if (!Files.isRegularFile(folder.resolve(HEAD))) {
+                    return Messages.get("units.own-rules.none", typed, HEAD);
+                }
+                OwnRuleSets.read(folder);
+                return "";
+            } catch (InvalidPathException e) {
+                return Messages.get("units.own-rules.no-folder", typed);
+            } catch (StandardsException e) {
+                return e.getMessage();
             }
         }
     }
@@ -81,23 +99,47 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
 
         StepEditor() {
             super(Preferences.SNAP_STEP_M, Messages.get("units.step"), STEP_LETTERS, VALIDATE_ON_KEY_STROKE, getFieldEditorParent());
-            setErrorMessage(Messages.get("units.step-range", LEAST_STEP_M, GREATEST_STEP_M));
+            setErrorMessage(Messages.get("units.step-range", format().show(LEAST_STEP_M, Quantity.LENGTH),
+                    format().show(GREATEST_STEP_M, Quantity.LENGTH)));
             setEmptyStringAllowed(false);
+        }
+
+        /** In metres, whatever lengths are shown in, with the decimal sign of the window. */
+        private static QuantityFormat format() {
+            return new QuantityFormat(false, false, Locale.getDefault());
+        }
+
+        @Override
+        protected void doLoad() {
+            show(Preferences.snapStepM());
+        }
+
+        @Override
+        protected void doLoadDefault() {
+            show(getPreferenceStore().getDefaultDouble(getPreferenceName()));
+        }
+
+        private void show(double stepM) {
+            setStringValue(format().show(stepM, Quantity.LENGTH));
         }
 
         @Override
         protected boolean doCheckState() {
             try {
-                double step = Double.parseDouble(getStringValue().strip().replace(',', '.'));
+                double step = typed();
                 return step >= LEAST_STEP_M && step <= GREATEST_STEP_M;
-            } catch (NumberFormatException e) {
+            } catch (IllegalArgumentException e) {
                 return false;
             }
         }
 
+        private double typed() {
+            return format().read(getStringValue(), Quantity.LENGTH);
+        }
+
         @Override
         protected void doStore() {
-            getPreferenceStore().setValue(getPreferenceName(), getStringValue().strip().replace(',', '.'));
+            getPreferenceStore().setValue(getPreferenceName(), typed());
         }
     }
 }
