@@ -96,7 +96,13 @@ public final class ReadBacks {
         return Optional.empty();
     }
 
-    private static boolean isReadBack(EObject element) {
+    /** Returns what is set and sealed of an element, in the order of the seal; for showing it in words. */
+    public static List<EStructuralFeature> sealed(EObject element) {
+        return SEALED.get(element.eClass()).stream().filter(element::eIsSet).toList();
+    }
+
+    /** Returns whether an element is read back by itself, and not with what holds it. */
+    public static boolean isReadBack(EObject element) {
         return element instanceof Named && !(element instanceof ReviewNote) && !(element instanceof Project)
                 || element instanceof GroundLevel;
     }
@@ -124,10 +130,7 @@ public final class ReadBacks {
     }
 
     private static void write(EObject element, String indent, List<String> lines) {
-        for (EStructuralFeature feature : SEALED.get(element.eClass())) {
-            if (!element.eIsSet(feature)) {
-                continue;
-            }
+        for (EStructuralFeature feature : sealed(element)) {
             String name = indent + "  " + feature.getName() + " = ";
             if (feature instanceof EAttribute attribute) {
                 lines.add(name + EcoreUtil.convertToString(attribute.getEAttributeType(), element.eGet(attribute))

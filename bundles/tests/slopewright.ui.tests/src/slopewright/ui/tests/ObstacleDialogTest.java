@@ -193,7 +193,8 @@ class ObstacleDialogTest {
             type(shell, "name", "Mast");
             type(shell, "BEARING", "90");
             type(shell, "HEIGHT", "20");
-            for (String wrong : List.of("", " ", "abc", "NaN", "Infinity", "-5", "1e308", "1e999", "500 kg", "500\n600", "1,234", "200000")) {
+            for (String wrong : List.of("", " ", "abc", "NaN", "Infinity", "-5", "1e308", "1e999", "500 kg", "500\n600", "1,234",
+                    "200000")) {
                 type(shell, "DISTANCE", wrong);
                 assertFalse(ok(shell).isEnabled(), wrong);
                 String said = said(shell);
@@ -221,8 +222,8 @@ class ObstacleDialogTest {
     }
 
     private static String typed(Shell shell, String field) {
-        return Widgets.all(shell, Text.class).filter(found -> field.equals(found.getData("number")) || field.equals(found.getData("question")))
-                .findFirst().orElseThrow().getText();
+        return Widgets.all(shell, Text.class).filter(found -> field.equals(found.getData("number"))
+                || field.equals(found.getData("question"))).findFirst().orElseThrow().getText();
     }
 
     /** The sentence at the head of the dialog. */

@@ -169,7 +169,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
     }
 
     private void chosen(TableItem item) {
-        entries.setText(String.join("\n", ReadBacks.entries((Identified) item.getData())));
+        entries.setText(String.join("\n", ReadBackEntries.of((Identified) item.getData())));
         review();
     }
 
@@ -178,7 +178,9 @@ public final class ReadBackDialog extends TitleAreaDialog {
                 .map(item -> (Identified) item.getData()).toList());
         String fault = null;
         try {
-            edit = KeepReadBack.of(wanted, name.getText(), LocalDate.parse(date.getText().strip()));
+            LocalDate day = LocalDate.parse(date.getText().strip());
+            edit = KeepReadBack.of(wanted, name.getText(), day);
+            fault = day.isAfter(today) ? PropertyTexts.get("readBack.future", day) : null;
         } catch (EditException e) {
             fault = MessageTexts.reason(e);
         } catch (DateTimeParseException e) {
