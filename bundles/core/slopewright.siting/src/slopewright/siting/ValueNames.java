@@ -49,6 +49,7 @@ public final class ValueNames {
         Argument exact = Words.quantity(value, Notation.EXACT);
         return switch (unit) {
             case "choice", "flag" -> word(key, value).<Argument>map(word -> Words.term("value.word." + word.key())).orElse(exact);
+            case "count" -> exact;
             case "" -> Message.of("value.total", exact);
             case "deg" -> Message.of("value.degrees", exact);
             case "min" -> Message.of("value.minutes", exact);

@@ -6,11 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
@@ -40,11 +46,37 @@ class ReportLengthTest {
 
     /** Four indicators, and all families with two more. */
     @ParameterizedTest
-    @CsvSource({"harrow-vale, 24", "every-family, 60"})
-    void aReportIsNoLongerThanItHasToBe(String demo, int most) throws ReportException, IOException {
-        byte[] pdf = pdf(Demo.project(demo), Demo.OPTIONS);
+    @CsvSource({"harrow-vale, en, 24", "harrow-vale, de, 24", "every-family, en, 60", "every-family, de, 60"})
+    void aReportIsNoLongerThanItHasToBe(String demo, Locale language, int most) throws ReportException, IOException {
+        byte[] pdf = pdf(Demo.project(demo), Demo.OPTIONS.in(language));
         assertTrue(pages(pdf) <= most, demo + " has " + pages(pdf) + " pages");
-        assertTrue(pages(pdf(Demo.project(demo), Demo.OPTIONS.withAnnexes(false))) < pages(pdf));
+        assertTrue(pages(pdf(Demo.project(demo), Demo.OPTIONS.in(language).withAnnexes(false))) < pages(pdf));
+    }
+
+    /** However much is wrong with an indicator: its chapter takes four pages at most, from its heading to the page of the next. */
+    @ParameterizedTest
+    @CsvSource({"harrow-vale, en", "harrow-vale, de", "harrow-vale-faults, en", "harrow-vale-faults, de", "every-family, en",
+        "every-family, de"})
+    void noIndicatorTakesMoreThanFourPages(String demo, Locale language) throws ReportException, IOException {
+        Project project = Demo.project(demo);
+        Map<String, Double> taken = new LinkedHashMap<>();
+        try (PDDocument document = Loader.loadPDF(pdf(project, Demo.OPTIONS.in(language)))) {
+            PDOutlineItem chapter = document.getDocumentCatalog().getDocumentOutline().getFirstChild();
+            while (chapter.getNextSibling() != null) {
+                taken.put(chapter.getTitle(), place(document, chapter.getNextSibling()) - place(document, chapter));
+                chapter = chapter.getNextSibling();
+            }
+        }
+        taken.keySet().removeIf(title -> Projects.aids(project).stream().noneMatch(aid -> title.endsWith(", " + aid.getName())));
+        assertEquals(Projects.aids(project).size(), taken.size(), taken.toString());
+        assertTrue(taken.values().stream().allMatch(pages -> pages > 0.2 && pages <= 4), taken.toString());
+    }
+
+    /** Returns where a chapter begins, in pages from the beginning of the document. */
+    private static double place(PDDocument document, PDOutlineItem chapter) throws IOException {
+        PDPage page = chapter.findDestinationPage(document);
+        PDPageXYZDestination top = (PDPageXYZDestination) chapter.getDestination();
+        return document.getPages().indexOf(page) + 1 - top.getTop() / (double) page.getMediaBox().getHeight();
     }
 
     @Test
@@ -87,9 +119,10 @@ class ReportLengthTest {
 
     /** Every page but the last is used at least to its middle. */
     @ParameterizedTest
-    @CsvSource({"harrow-vale", "every-family", "harrow-vale-faults"})
-    void noPageIsNearlyEmpty(String demo) throws ReportException, IOException {
-        try (PDDocument document = Loader.loadPDF(pdf(Demo.project(demo), Demo.OPTIONS))) {
+    @CsvSource({"harrow-vale, en", "every-family, en", "harrow-vale-faults, en", "harrow-vale, de", "every-family, de",
+        "harrow-vale-faults, de"})
+    void noPageIsNearlyEmpty(String demo, Locale language) throws ReportException, IOException {
+        try (PDDocument document = Loader.loadPDF(pdf(Demo.project(demo), Demo.OPTIONS.in(language)))) {
             PDFRenderer renderer = new PDFRenderer(document);
             for (int page = 1; page < document.getNumberOfPages() - 1; page++) {
                 BufferedImage image = renderer.renderImageWithDPI(page, 24);

@@ -100,7 +100,7 @@ final class AidChapter {
             html.paragraph("no-findings-here");
         } else {
             html.section("aid-findings");
-            new OutcomeTables(html, aid.project()).aidFindings(findings);
+            new OutcomeTables(html, aid.project()).shortFindings(findings);
         }
         html.close("div");
     }

@@ -82,7 +82,7 @@ final class ObstacleSection {
             html.paragraph("nothing-inside", Words.count(compared.surveyed()));
             return;
         }
-        html.table("numbers", List.of(20, 8, 16, 9, 9, 9, 9, 20), "obstacle", "kind", "governing-place", "top-m", "surface-m", "margin-m",
+        html.table("numbers", List.of(18, 8, 16, 10, 9, 9, 10, 20), "obstacle", "kind", "governing-place", "top-m", "surface-m", "margin-m",
                 "against-surface", "sight-line");
         compared.inside().forEach(found -> html.styledRow(found.isUnshieldedPenetration() ? "fail" : "plain", cells(found, siting)));
         for (Uncompared uncompared : compared.uncompared()) {

@@ -12,6 +12,7 @@ import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.report.internal.html.Html;
@@ -37,16 +38,20 @@ final class OutcomeTables {
     }
 
     /**
-     * Prints every outcome of an annex: of each design rule what is met in a line, of the rules about data how often, and what does not
-     * concern anything at the end. What is not met or to clear up stands in the chapter of results and is repeated here.
+     * Prints the numbered documents and every outcome of an annex: of each design rule what is met in a line, of the rules about data
+     * how often, and what does not concern anything at the end. What is not met or to clear up stands in the chapter of results and is
+     * repeated here.
      */
-    void matrix(List<Outcome> outcomes, Function<Outcome, String> names) {
+    void matrix(List<Outcome> outcomes, Documents documents, Function<Outcome, String> names) {
         Map<String, List<Outcome>> rules = outcomes.stream().collect(Collectors.groupingBy(Outcome::rule, LinkedHashMap::new,
                 Collectors.toList()));
-        html.remark("matrix-intro").section("design-rules").table("outcomes", List.of(25, 13, 28, 34), "rule", "value-and-limit",
+        html.remark("matrix-intro");
+        documents.write(html);
+        html.section("design-rules").table("outcomes", List.of(27, 14, 36, 23), "rule", "value-and-limit",
                 "elements", "source-provenance");
-        rules.values().stream().filter(of -> !of.get(0).isAboutData()).forEach(of -> design(of, names));
-        html.endTable().section("data-rules").table("outcomes", List.of(34, 16, 34, 16), "rule", "met", "rule", "met");
+        rules.values().stream().filter(of -> !of.get(0).isAboutData()).forEach(of -> design(of, documents, names));
+        html.endTable().section("data-rules").table("outcomes", List.of(36, 14, 36, 14), "rule", "met-and-margin", "rule",
+                "met-and-margin");
         List<List<Outcome>> data = rules.values().stream().filter(of -> of.get(0).isAboutData()).toList();
         data.forEach(of -> open(of).forEach(this::finding));
         List<List<String>> sound = data.stream().map(OutcomeTables::met).filter(of -> !of.isEmpty())
@@ -90,11 +95,11 @@ final class OutcomeTables {
         return outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.MET).toList();
     }
 
-    private void design(List<Outcome> of, Function<Outcome, String> names) {
+    private void design(List<Outcome> of, Documents documents, Function<Outcome, String> names) {
         open(of).forEach(this::finding);
         List<Outcome> met = met(of);
         if (!met.isEmpty()) {
-            met(met, names);
+            met(met, documents, names);
         }
     }
 
@@ -103,19 +108,23 @@ final class OutcomeTables {
                 + ": " + words.verdict(outcome) + ".").close("tr");
     }
 
-    /** One line: each element with its margin, the least first. */
-    private void met(List<Outcome> met, Function<Outcome, String> names) {
-        List<Outcome> sorted = met.stream().sorted(Comparator.comparingDouble(outcome -> outcome.margin().orElse(Double.MAX_VALUE)))
-                .toList();
-        Outcome first = sorted.get(0);
-        List<String> elements = new ArrayList<>(sorted.stream().limit(MOST_ELEMENTS).map(outcome -> (names.apply(outcome) + " "
-                + words.margin(outcome)).strip()).toList());
-        if (sorted.size() > MOST_ELEMENTS) {
-            elements.add(words.say("matrix-more", Words.count(sorted.size() - MOST_ELEMENTS)));
+    /** One line: each indicator, or what else was judged, with its least margin, and how often where more than once; the least first. */
+    private void met(List<Outcome> met, Documents documents, Function<Outcome, String> names) {
+        Map<String, List<Outcome>> groups = met.stream().sorted(Comparator.comparingDouble(outcome -> outcome.margin()
+                .orElse(Double.MAX_VALUE))).collect(Collectors.groupingBy(names, LinkedHashMap::new, Collectors.toList()));
+        List<String> elements = new ArrayList<>();
+        groups.entrySet().stream().limit(MOST_ELEMENTS).forEach(group -> elements.add(((group.getValue().size() == 1 ? group.getKey()
+                : words.say("matrix-counted", Words.name(group.getKey()), Words.count(group.getValue().size()))) + " "
+                + words.margin(group.getValue().get(0))).strip()));
+        if (groups.size() > MOST_ELEMENTS) {
+            elements.add(words.say("matrix-more", Words.count(groups.size() - MOST_ELEMENTS)));
         }
-        html.styledRow("pass", List.of(name(first), measured(first), words.say("matrix-met", Words.count(sorted.size()),
-                Words.name(String.join("; ", elements))), sorted.stream().flatMap(outcome -> outcome.citation().stream())
-                        .map(words::briefSource).distinct().collect(Collectors.joining("; "))));
+        Outcome first = groups.values().iterator().next().get(0);
+        html.styledRow("pass", List.of(name(first), first.measure().isEmpty() ? "" : words.say("matrix-value-limit",
+                Words.name(words.value(first)), Words.name(words.limit(first))), words.say("matrix-met", Words.count(met.size()),
+                        Words.name(String.join("; ", elements))), met.stream().flatMap(outcome -> outcome.citation().stream())
+                                .map(citation -> documents.brief(citation, words) + " [" + words.provenance(citation) + "]").distinct()
+                                .collect(Collectors.joining("; "))));
     }
 
     private String measured(Outcome outcome) {
@@ -123,41 +132,60 @@ final class OutcomeTables {
                 Words.name(words.limit(outcome)));
     }
 
-    /** Prints findings, those that are not met first, each with the source of its limit. */
-    void findings(List<Outcome> findings) {
-        html.table("fine", List.of(20, 14, 18, 48), "rule", "element", "verdict-value-limit", "compared");
-        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), path(outcome),
-                judged(outcome), explained(outcome))));
+    /**
+     * Prints findings under the indicator that they are about; what a rule says alike of several parts stands in one row, each with its
+     * number, and each group with what is not met first.
+     */
+    void findings(Map<String, List<Outcome>> groups) {
+        html.table("fine", List.of(22, 18, 60), "rule", "verdict-value-limit", "compared");
+        groups.forEach((group, findings) -> {
+            html.open("tr class=\"rule\"").element("td colspan=\"3\"", group).close("tr");
+            Map<List<String>, List<Outcome>> alike = new LinkedHashMap<>();
+            findings.forEach(outcome -> alike.computeIfAbsent(List.of(outcome.rule(), words.verdict(outcome), style(outcome), outcome
+                    .citation().map(words::source).orElse("")), any -> new ArrayList<>()).add(outcome));
+            alike.values().forEach(of -> html.styledRow(style(of.get(0)), List.of(name(of.get(0)), judged(of), explained(of))));
+        });
         html.endTable();
     }
 
-    /** Prints the findings about one indicator; what a rule says alike of several parts stands in one row, each with its number. */
-    void aidFindings(List<Outcome> findings) {
-        html.table("fine", List.of(22, 20, 58), "rule", "verdict-value-limit", "compared");
-        Map<List<String>, List<Outcome>> alike = new LinkedHashMap<>();
-        findings.forEach(outcome -> alike.computeIfAbsent(List.of(outcome.rule(), words.verdict(outcome), style(outcome), outcome.citation()
-                .map(words::source).orElse("")), any -> new ArrayList<>()).add(outcome));
-        alike.values().forEach(of -> html.styledRow(style(of.get(0)), List.of(name(of.get(0)), judged(of), explained(of))));
-        html.endTable();
+    /** Prints in short what was found about one indicator: what is not met with its numbers, what is to be cleared up by its rules. */
+    void shortFindings(List<Outcome> findings) {
+        Map<String, List<Outcome>> broken = findings.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
+                .collect(Collectors.groupingBy(outcome -> name(outcome) + words.verdict(outcome), LinkedHashMap::new, Collectors.toList()));
+        if (!broken.isEmpty()) {
+            html.table("fine", List.of(42, 18, 40), "rule", "verdict", "value-and-limits");
+            broken.values().forEach(of -> html.styledRow(style(of.get(0)), List.of(name(of.get(0)), words.verdict(of.get(0)),
+                    measured(of))));
+            html.endTable();
+        }
+        List<String> open = findings.stream().filter(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP).map(this::name).distinct()
+                .toList();
+        if (!open.isEmpty()) {
+            html.paragraph("to-clear-up-here", Words.count(open.size()), Words.name(String.join("; ", open)));
+        }
+        html.remark("findings-in-full", Words.name(words.say("section.findings")));
+    }
+
+    private String measured(List<Outcome> alike) {
+        return alike.stream().map(this::measured).filter(text -> !text.isEmpty()).distinct().collect(Collectors.joining("; "));
     }
 
     private String judged(List<Outcome> alike) {
-        String measured = alike.stream().map(this::measured).filter(text -> !text.isEmpty()).distinct().collect(Collectors.joining("; "));
+        String measured = measured(alike);
         return words.verdict(alike.get(0)) + (measured.isEmpty() ? "" : ". " + measured);
     }
 
     private String explained(List<Outcome> alike) {
         String source = alike.get(0).citation().map(words::source).map(text -> " (" + text + ")").orElse("");
-        return alike.stream().map(words::explanation).distinct().collect(Collectors.joining(" ")) + source;
+        return alike.stream().map(this::explained).distinct().collect(Collectors.joining(" ")) + source;
     }
 
-    private String judged(Outcome outcome) {
-        String measured = measured(outcome);
-        return words.verdict(outcome) + (measured.isEmpty() ? "" : ". " + measured);
-    }
-
+    /** Returns what was compared; with the name of its element in front where that is no indicator and the sentence does not say it. */
     private String explained(Outcome outcome) {
-        return words.explanation(outcome) + outcome.citation().map(source -> " (" + words.source(source) + ")").orElse("");
+        String sentence = words.explanation(outcome);
+        return Ids.find(project, outcome.elementId()).filter(element -> !(element instanceof ApproachAid)).map(words::name)
+                .filter(name -> !sentence.contains(name)).map(name -> words.say("said-of", Words.name(name), Words.name(sentence)))
+                .orElse(sentence);
     }
 
     private static String style(Outcome outcome) {

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EObject;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
@@ -17,6 +20,7 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.model.io.ProjectStamp;
@@ -170,9 +174,10 @@ public final class ReportDocument {
             if (options.annexes()) {
                 locked(() -> {
                     html.chapter("compliance");
-                    outcomes.matrix(source.result().outcomes(), this::brief);
+                    Documents documents = new Documents(source);
+                    outcomes.matrix(source.result().outcomes(), documents, this::brief);
                     html.chapter("annex");
-                    sources.annex();
+                    sources.annex(documents);
                 });
             } else {
                 locked(() -> html.chapter("compliance").paragraph("annexes-left-out", Words.count(source.result().counts()
@@ -189,10 +194,15 @@ public final class ReportDocument {
         return chapters;
     }
 
-    /** Returns a unit with its aid, all else by its own name. */
+    /** Returns the aid that an outcome is about, itself or a part of it; of all else its own name. */
     private String brief(Outcome outcome) {
-        return Ids.find(source.project(), outcome.elementId()).map(element -> element.eContainer() instanceof ApproachAid aid
-                ? words.name(aid) + " " + words.name(element) : words.name(element)).orElse(words.write(outcome.elementPath()));
+        Optional<Identified> judged = Ids.find(source.project(), outcome.elementId());
+        for (EObject about = judged.orElse(null); about != null; about = about.eContainer()) {
+            if (about instanceof ApproachAid aid) {
+                return words.name(aid);
+            }
+        }
+        return judged.map(words::name).orElse(words.write(outcome.elementPath()));
     }
 
     /** Writes a part in whose style no template has a say. */

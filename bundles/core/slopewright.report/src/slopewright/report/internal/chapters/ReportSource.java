@@ -50,9 +50,11 @@ record ReportSource(ProjectEvaluation evaluation, CheckResult result) {
         return inOrder(outcomes(aid));
     }
 
-    /** Returns all findings, not met before to clear up, else the weightiest first. */
-    List<Outcome> findings() {
-        return inOrder(result.findings());
+    /** Returns what was found about no indicator but about the site or the project, in the same order. */
+    List<Outcome> findingsOfSite() {
+        Set<Outcome> ofAids = new HashSet<>();
+        evaluation.aids().forEach(aid -> ofAids.addAll(outcomes(aid)));
+        return inOrder(result.findings().stream().filter(outcome -> !ofAids.contains(outcome)).toList());
     }
 
     private static List<Outcome> inOrder(List<Outcome> outcomes) {

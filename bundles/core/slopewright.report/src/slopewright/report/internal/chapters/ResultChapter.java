@@ -1,6 +1,7 @@
 package slopewright.report.internal.chapters;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,10 @@ final class ResultChapter {
         row("data", result.counts(true), of(true));
         row("all", result.counts(), result.outcomes());
         html.endTable().remark("what-to-confirm-means").section("findings");
-        List<Outcome> findings = source.findings();
+        Map<String, List<Outcome>> findings = new LinkedHashMap<>();
+        findings.put(words.say("findings-of-site"), source.findingsOfSite());
+        source.evaluation().aids().forEach(aid -> findings.put(words.path(aid.aid()), source.findings(aid)));
+        findings.values().removeIf(List::isEmpty);
         if (findings.isEmpty()) {
             html.paragraph("no-findings");
         } else {

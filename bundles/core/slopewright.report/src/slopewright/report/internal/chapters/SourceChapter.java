@@ -2,12 +2,9 @@ package slopewright.report.internal.chapters;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,7 +23,6 @@ import slopewright.siting.ElementNames;
 import slopewright.siting.Siting;
 import slopewright.siting.ValueNames;
 import slopewright.standards.Citation;
-import slopewright.standards.Source;
 
 /** Where every number comes from, what is to be confirmed, and what the project overrides or confirms. */
 final class SourceChapter {
@@ -48,14 +44,13 @@ final class SourceChapter {
     }
 
     /** What was confirmed, what is kept for the record, and every value with its source: for those who look it up. */
-    void annex() {
+    void annex(Documents documents) {
         Map<String, Siting.CitedUse> used = source.used();
         confirmations();
-        html.section("values").table("fine", List.of(28, 9, 32, 31), "value", "number", "source", "known-as");
+        html.section("values").table("fine", List.of(34, 10, 20, 36), "value", "number", "source", "known-as");
         used.values().forEach(use -> html.row(List.of(name(use.name()), number(use),
-                words.write(use.citation().text()), remarked(known(use.citation()), use.citation()))));
+                documents.brief(use.citation(), words), remarked(known(use.citation()), use.citation()))));
         html.endTable();
-        documents(used.values());
         record();
     }
 
@@ -171,14 +166,5 @@ final class SourceChapter {
     private static Argument name(Identified element) {
         return element instanceof ProfilePoint point && point.getChainageM() != null ? Message.of("report.record-point",
                 Words.m(point.getChainageM()), ElementNames.of((Identified) point.eContainer())) : ElementNames.of(element);
-    }
-
-    private void documents(Collection<Siting.CitedUse> used) {
-        Set<Source> documents = new LinkedHashSet<>();
-        used.forEach(use -> documents.add(use.citation().source()));
-        source.result().outcomes().stream().flatMap(outcome -> outcome.citations().stream())
-                .forEach(citation -> documents.add(citation.source()));
-        html.section("documents").element("p", String.join("; ", documents.stream().sorted(Comparator.comparing(Source::key))
-                .map(document -> words.say("document-of", document.title(), document.edition())).toList()) + ".");
     }
 }

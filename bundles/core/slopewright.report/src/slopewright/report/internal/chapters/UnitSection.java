@@ -48,7 +48,7 @@ final class UnitSection {
         boolean geodetic = frame.flatMap(found -> found.latLon(siting.reference())).isPresent();
         List<String> heads = new ArrayList<>(List.of("unit"));
         if (geodetic) {
-            heads.addAll(List.of("latitude", "longitude"));
+            heads.addAll(grid ? List.of("latitude-longitude") : List.of("latitude", "longitude"));
         }
         if (grid) {
             heads.addAll(List.of("east-m", "north-m"));
@@ -76,15 +76,15 @@ final class UnitSection {
         html.element("p class=\"small\"", String.join(" ", remarks));
     }
 
-    /** Degrees wider than metres; the first column takes what is left. */
+    /** Degrees wider than metres; the first column takes what is left. Beside a grid both degrees stand in one column. */
     private static List<Integer> widths(List<String> heads) {
-        boolean geodetic = heads.contains("latitude");
-        boolean grid = heads.contains("east-m");
+        boolean both = heads.contains("latitude-longitude");
         List<Integer> widths = new ArrayList<>(heads.stream().map(head -> switch (head) {
-            case "latitude", "longitude" -> grid ? 13 : 16;
-            case "east-m", "north-m" -> 10;
-            case "lens-above-m", "setting", "setting-degrees" -> grid && geodetic ? 6 : 8;
-            default -> grid && geodetic ? 8 : 10;
+            case "latitude-longitude" -> 14;
+            case "latitude", "longitude" -> 15;
+            case "east-m", "north-m" -> 11;
+            case "lens-above-m" -> 8;
+            default -> both ? 9 : 10;
         }).toList());
         widths.set(0, 100 - widths.stream().skip(1).mapToInt(Integer::intValue).sum());
         return widths;
@@ -101,7 +101,9 @@ final class UnitSection {
         List<String> cells = new ArrayList<>(List.of(name));
         if (geodetic) {
             SiteFrame.LatLon place = frame.orElseThrow().latLon(point).orElseThrow();
-            cells.addAll(List.of(Coordinates.latitude(words, place.latitudeDeg()), Coordinates.longitude(words, place.longitudeDeg())));
+            String latitude = Coordinates.latitude(words, place.latitudeDeg());
+            String longitude = Coordinates.longitude(words, place.longitudeDeg());
+            cells.addAll(grid ? List.of(latitude + " " + longitude) : List.of(latitude, longitude));
         }
         if (grid) {
             Place place = grid(frame.orElseThrow(), point);
