@@ -138,13 +138,9 @@ public final class SetUpGate {
         if (element instanceof ValueOverride override) {
             return usedKeys.contains(override.getValueKey());
         }
-        return isOrHolds(Projects.aid(element), Optional.of(aid.aid())) && isOrHolds(Projects.host(element), Optional.of(aid.host()))
-                && isOrHolds(Projects.runway(element), Projects.runway(aid.host()))
-                && isOrHolds(Projects.helipad(element), Projects.helipad(aid.host()));
-    }
-
-    /** Returns whether an element lies in no such part at all, or in that of the aid. */
-    private static <T> boolean isOrHolds(Optional<T> part, Optional<T> own) {
-        return part.isEmpty() || part.equals(own);
+        return PlaceStanding.isOrHolds(Projects.aid(element), Optional.of(aid.aid()))
+                && PlaceStanding.isOrHolds(Projects.host(element), Optional.of(aid.host()))
+                && PlaceStanding.isOrHolds(Projects.runway(element), Projects.runway(aid.host()))
+                && PlaceStanding.isOrHolds(Projects.helipad(element), Projects.helipad(aid.host()));
     }
 }

@@ -49,7 +49,8 @@ public record Standing(Verdict verdict, int notMet, int toClearUp, boolean evalu
         return counted(result.outcomes().stream().filter(concerning::contains).toList());
     }
 
-    private static Standing counted(List<Outcome> outcomes) {
+    /** Counts outcomes. */
+    static Standing counted(List<Outcome> outcomes) {
         int notMet = count(outcomes, Verdict.NOT_MET);
         int toClearUp = count(outcomes, Verdict.TO_CLEAR_UP);
         boolean evaluated = outcomes.stream().anyMatch(Outcome::isEvaluated);

@@ -3,6 +3,7 @@ package slopewright.headless.internal;
 import java.util.List;
 
 import slopewright.checks.Checks;
+import slopewright.checks.PlaceStanding;
 import slopewright.checks.Standing;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
@@ -32,6 +33,11 @@ record Judged(MadeFrom made, Standing standing) {
         return new Judged(MadeFrom.of(aid.project(), aid.rules()).judged(standing.words()), standing);
     }
 
+    /** Checks a project as it was evaluated; the verdict is that of a place in it, whatever stands there. */
+    static Judged of(ProjectEvaluation evaluation, PlaceStanding place) {
+        return new Judged(MadeFrom.of(evaluation).judged(place.standing().words()), place.standing());
+    }
+
     /** Says what stands against the figures that were written; nothing where all is met. */
     void tell(Streams streams, String command) {
         warn(streams, command, "verdict of the check, which the file carries");
@@ -40,6 +46,11 @@ record Judged(MadeFrom made, Standing standing) {
     /** Says what stands against the figures of an aid that are shown; nothing where all is met. */
     void tellOfAid(Streams streams, String command) {
         warn(streams, command, "verdict of the check on the aid as it stands, on which these figures rest");
+    }
+
+    /** Says what stands against the place at which something was solved; nothing where all is met. */
+    void tellOfPlace(Streams streams, String command) {
+        warn(streams, command, "verdict of the check on the place, on which these figures rest");
     }
 
     private void warn(Streams streams, String command, String what) {

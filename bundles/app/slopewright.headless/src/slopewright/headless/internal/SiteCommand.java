@@ -9,7 +9,8 @@ import picocli.CommandLine.Parameters;
 
 /** Solves one siting. */
 @CommandLine.Command(name = "site", sortOptions = false,
-        description = "Solve one siting, from a file's runway end or helipad, or from flags alone. Lengths take the suffix ft.")
+        description = "Solve one siting, from a file's runway end or helipad, or from flags alone. Lengths take the suffix ft. Exits 1 "
+                + "where something of the place in the file is not met.")
 final class SiteCommand extends Command {
 
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "project file")
@@ -32,11 +33,12 @@ final class SiteCommand extends Command {
     @Override
     public Integer call() {
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, null, end, helipad));
+        source.tell(streams(), "site");
         if (json) {
             source.printJson(SitingOutput.json(source), streams().out);
         } else {
             SitingOutput.print(source, streams());
         }
-        return ExitCodes.OK;
+        return source.isAtBrokenPlace() ? ExitCodes.FINDINGS : ExitCodes.OK;
     }
 }

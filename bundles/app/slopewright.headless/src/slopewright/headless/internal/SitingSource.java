@@ -12,11 +12,13 @@ import java.util.stream.Stream;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import picocli.CommandLine.Model.CommandSpec;
 
+import slopewright.checks.PlaceStanding;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
 import slopewright.evaluation.LensLevel;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.OpenData;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -41,10 +43,11 @@ import slopewright.standards.RuleSet;
  * @param notes  what was taken for granted on the way
  * @param beam   how far the beams reach to the side; empty where nobody says
  * @param made   of which project and rule set; empty for flags alone
- * @param judged what the check says of the aid as it stands; empty where it is no aid
+ * @param judged what the check says of the aid as it stands, or of the place in a file where it is solved; empty for flags alone
+ * @param place  the place in a file where it is solved; empty for an aid and for flags alone
  */
 record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, Optional<BeamLimits> beam,
-        Optional<MadeFrom> made, Optional<Judged> judged) {
+        Optional<MadeFrom> made, Optional<Judged> judged, Optional<PlaceStanding> place) {
 
     /** What names an element of a file. */
     record Names(Path file, String aid, String end, String helipad) {
@@ -55,9 +58,18 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
         made.ifPresentOrElse(known -> Json.print(node, known, out), () -> Json.print(node, out));
     }
 
-    /** Says what the check has against the aid; nothing where all is met, or where it is no aid. */
+    /** Says what the check has against the aid, or against the place; nothing where all is met, or where there is none. */
     void tell(Streams streams, String command) {
-        judged.ifPresent(found -> found.tellOfAid(streams, command));
+        if (place.isPresent()) {
+            judged.ifPresent(found -> found.tellOfPlace(streams, command));
+        } else {
+            judged.ifPresent(found -> found.tellOfAid(streams, command));
+        }
+    }
+
+    /** Returns whether something of the place at which it was solved is not met, so that nobody knows where it stands. */
+    boolean isAtBrokenPlace() {
+        return place.filter(found -> !found.broken().isEmpty()).isPresent();
     }
 
     static SitingSource of(CommandSpec spec, Names names) {
@@ -86,14 +98,18 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
         RuleSet rules = ProjectFiles.rules(project, SitingFlags.text(spec, "rule-set"));
         ApproachHost host = names.end() != null ? ProjectFiles.end(project, names.end()) : ProjectFiles.helipad(project, names.helipad());
         SitingSource solved = solve(spec, AidRequests.ofHost(host, SitingFlags.side(spec).orElse(Side.LEFT)), rules, Optional.of(host));
-        return new SitingSource(solved.family(), solved.siting(), joined(openData(host), solved.notes()), solved.beam(),
-                Optional.of(MadeFrom.of(project, rules)), Optional.empty());
+        ProjectEvaluation evaluation = ProjectFiles.evaluation(project, SitingFlags.text(spec, "rule-set"));
+        PlaceStanding place = PlaceStanding.of(evaluation, host);
+        Judged judged = Judged.of(evaluation, place);
+        List<String> against = place.reasons().stream().map(Message::english).toList();
+        return new SitingSource(solved.family(), solved.siting(), joined(against, joined(openData(host), solved.notes())), solved.beam(),
+                Optional.of(judged.made()), Optional.of(judged), Optional.of(place));
     }
 
     private static SitingSource standing(AidEvaluation evaluation, Judged judged) {
         Siting siting = ProjectFiles.standing(evaluation);
         return new SitingSource(evaluation.family().orElseThrow(), siting, openData(evaluation.host()), BeamLimits.of(evaluation.aid()),
-                Optional.of(judged.made()), Optional.of(judged));
+                Optional.of(judged.made()), Optional.of(judged), Optional.empty());
     }
 
     /** Says that figures of the runway are open data that nobody confirmed; nothing where they are none. */
@@ -136,7 +152,8 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
             SitingRequest request = host.map(there -> withLenses(there, family, given, notes)).orElse(given);
             Siting siting = Families.site(family, request, rules);
             refuseOtherSide(spec, siting);
-            return new SitingSource(Families.get(family), siting, notes, Optional.empty(), Optional.empty(), Optional.empty());
+            return new SitingSource(Families.get(family), siting, notes, Optional.empty(), Optional.empty(), Optional.empty(),
+                    Optional.empty());
         } catch (SitingException e) {
             throw new UsageException(host.map(there -> Projects.label(there) + ": ").orElse("") + e.getMessage());
         }

@@ -11,12 +11,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.EObject;
-
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
-import slopewright.checks.SetUpGate;
-import slopewright.checks.Severity;
+import slopewright.checks.PlaceStanding;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.TrialCopies;
@@ -26,7 +23,6 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.Stage;
 import slopewright.model.util.Ids;
@@ -38,16 +34,15 @@ import slopewright.model.util.Projects;
  *
  * @param candidate the family
  * @param outcomes  the outcomes about the proposed aid and its units; empty where it cannot be laid out
- * @param place     what is not met of the runway end or approach and of all that it lies in, notes aside: no family is to blame for it,
- *                  and none fits while it is not known where
+ * @param place     what the rules say of the place: no family is to blame for it, and none fits while it is not known where
  */
-public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<Outcome> place) {
+public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, PlaceStanding place) {
 
     /** Copies the lists. */
     public FamilyVerdicts {
         Objects.requireNonNull(candidate);
         outcomes = List.copyOf(outcomes);
-        place = List.copyOf(place);
+        Objects.requireNonNull(place);
     }
 
     /**
@@ -57,7 +52,7 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<O
      */
     public static List<FamilyVerdicts> of(ProjectEvaluation evaluation, ApproachHost host) {
         Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
-        List<Outcome> place = place(evaluation, host);
+        PlaceStanding place = PlaceStanding.of(evaluation, host);
         FamilyComparison.of(evaluation, host).stream().map(candidate -> of(evaluation, candidate, place))
                 .forEach(found -> weighed.put(found, found.weighed()));
         return weighed.keySet().stream().sorted(Comparator.comparing(weighed::get, Criterion.bestFirst(List.copyOf(weighed.values()),
@@ -67,29 +62,12 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<O
     /** Runs the rules over a family that was proposed against what stands in the project. The project is not changed. */
     public static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate) {
         return of(evaluation, candidate, candidate.proposal().value().flatMap(proposal -> Projects.host(proposal.aid()))
-                .map(host -> place(evaluation, host)).orElse(List.of()));
+                .map(host -> PlaceStanding.of(evaluation, host)).orElse(new PlaceStanding(List.of())));
     }
 
-    private static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate, List<Outcome> place) {
+    private static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate, PlaceStanding place) {
         return new FamilyVerdicts(candidate, candidate.proposal().value().map(proposal -> outcomes(evaluation, proposal.aid(), candidate))
                 .orElse(List.of()), place);
-    }
-
-    /**
-     * Returns what is not met of a place in the project as it stands: a copy in which a family is tried lacks what is not asked there.
-     *
-     * @param evaluation the project
-     * @param host       one of its runway ends or approach directions
-     */
-    public static List<Outcome> place(ProjectEvaluation evaluation, ApproachHost host) {
-        Set<String> about = new HashSet<>();
-        Ids.elements(host).forEach(element -> about.add(element.getId()));
-        host.getAids().forEach(aid -> Ids.elements(aid).forEach(element -> about.remove(element.getId())));
-        for (EObject around = host.eContainer(); around instanceof Identified element; around = around.eContainer()) {
-            about.add(element.getId());
-        }
-        return Checks.run(evaluation, rule -> true).outcomes().stream()
-                .filter(outcome -> about.contains(outcome.elementId()) && isBroken(outcome)).toList();
     }
 
     private static List<Outcome> outcomes(ProjectEvaluation evaluation, ApproachAid proposed, Candidate candidate) {
@@ -148,18 +126,14 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<O
      *
      * @param byItself what it comes to before they are
      * @param outcomes what they say of it
-     * @param place    what is not met of its place
+     * @param place    what the rules say of its place
      */
-    public static Candidate.Fit fit(Candidate.Fit byItself, List<Outcome> outcomes, List<Outcome> place) {
-        if (byItself == Candidate.Fit.DOES_NOT_FIT || outcomes.stream().anyMatch(FamilyVerdicts::isBroken)) {
+    public static Candidate.Fit fit(Candidate.Fit byItself, List<Outcome> outcomes, PlaceStanding place) {
+        if (byItself == Candidate.Fit.DOES_NOT_FIT || outcomes.stream().anyMatch(PlaceStanding::isBroken)) {
             return Candidate.Fit.DOES_NOT_FIT;
         }
         boolean clear = !outcomes.isEmpty() && outcomes.stream().noneMatch(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP);
-        return byItself == Candidate.Fit.FITS && clear && place.isEmpty() ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
-    }
-
-    private static boolean isBroken(Outcome outcome) {
-        return outcome.verdict() == Verdict.NOT_MET && outcome.severity() != Severity.NOTE;
+        return byItself == Candidate.Fit.FITS && clear && place.isClear() ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
     }
 
     /** Returns the count in a sentence; empty where it cannot be laid out. */
@@ -170,7 +144,7 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<O
 
     /** Returns all that speaks for and against it: the count of the verdicts first, what the place has against it, then its own words. */
     public List<Message> reasons() {
-        return Stream.of(message().stream(), place.stream().map(SetUpGate::reason), candidate.reasons().stream()).flatMap(all -> all)
+        return Stream.of(message().stream(), place.reasons().stream(), candidate.reasons().stream()).flatMap(all -> all)
                 .toList();
     }
 }

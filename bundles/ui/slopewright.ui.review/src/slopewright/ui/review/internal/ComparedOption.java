@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
-import slopewright.checks.SetUpGate;
+import slopewright.checks.PlaceStanding;
 import slopewright.checks.Verdict;
 import slopewright.checks.compare.Criterion;
 import slopewright.checks.compare.FamilyVerdicts;
@@ -127,7 +127,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
             Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
             List<Outcome> outcomes = Checks.run(trial, rule -> true).outcomes().stream()
                     .filter(outcome -> own.contains(outcome.elementId())).toList();
-            return of(name, place, Candidate.Fit.FITS, tried, outcomes, FamilyVerdicts.place(trial, tried.host()),
+            return of(name, place, Candidate.Fit.FITS, tried, outcomes, PlaceStanding.of(trial, tried.host()),
                     OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
         } catch (SitingException | IllegalArgumentException e) {
             return without(name, place, evaluation, family, rules, MessageTexts.reason(e));
@@ -143,7 +143,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
 
     /** What stands against the place itself is said before what the option does not meet there. */
     private static ComparedOption of(String name, Place place, Candidate.Fit byItself, AidEvaluation tried, List<Outcome> outcomes,
-            List<Outcome> ofPlace, OperationalContext needs) {
+            PlaceStanding ofPlace, OperationalContext needs) {
         Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
         for (MarginKind kind : MarginKind.values()) {
             OptionalDouble least = kind.leastM(tried, outcomes);
@@ -153,7 +153,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
         }
         String notMet = MessageTexts.of(Words.list(outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
                 .map(Outcome::title).distinct().toList()));
-        String why = Stream.concat(ofPlace.stream().map(SetUpGate::reason).map(MessageTexts::of), Stream.of(notMet))
+        String why = Stream.concat(ofPlace.reasons().stream().map(MessageTexts::of), Stream.of(notMet))
                 .filter(words -> !words.isEmpty()).collect(Collectors.joining(" · "));
         return new ComparedOption(name, place, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
