@@ -157,7 +157,7 @@ class EvaluationCacheTest {
                 new double[] {limitM - 0.5, limitM + 50, limitM - 0.25, 0});
         Outcome clear = outcome(project);
         assertEquals(Result.PASS, clear.result());
-        assertEquals(0.25, clear.value().orElseThrow(), 1e-9);
+        assertEquals(0.25, clear.value().orElseThrow(), 1e-8);
         String said = clear.explanation().english();
         assertTrue(said.contains("3 of them within") && said.contains("point 3,"), said);
 
@@ -199,8 +199,8 @@ class EvaluationCacheTest {
         byte[] bytes = new SurveyPoints(true, north, alongM, elevationM, List.of()).bytes();
         write(folder.resolve("trees.swpoints"), bytes);
         SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
-        block.setHorizontalAccuracyM(0.0);
-        block.setVerticalAccuracyM(0.0);
+        block.setHorizontalAccuracyM(1e-9);
+        block.setVerticalAccuracyM(1e-9);
         block.setName("trees");
         block.setPath("trees.swpoints");
         block.setSha256(SurveyPoints.sha256(bytes));

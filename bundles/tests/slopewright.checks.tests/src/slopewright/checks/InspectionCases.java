@@ -10,6 +10,7 @@ import slopewright.evaluation.Reviews;
 import slopewright.model.Inspection;
 import slopewright.model.ReviewKind;
 import slopewright.model.ReviewNote;
+import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.Stage;
 import slopewright.model.util.Ids;
@@ -200,13 +201,31 @@ final class InspectionCases {
             sample.project().setDate("2026-01-01");
             sample.obstacleSurvey().setDate("2026-01-02");
         }));
-        cases.add(RuleCase.of("REC-02", Result.PASS, "of an inspection after the project", Bases::row, sample -> {
-            sample.project().setDate("2026-01-02");
-            sample.aid().getInspections().add(inspection());
+        cases.add(RuleCase.of("REC-02", Result.FAIL, "of the ground a day after the project", Bases::row, sample -> {
+            sample.project().setDate("2026-01-01");
+            ((RunwayEnd) sample.host()).setSiteProfileDate("2026-01-02");
+        }));
+        cases.add(inspected(Result.PASS, "on the day of the project", "2026-03-01", "2026-02-01"));
+        cases.add(inspected(Result.NOT_EVALUATED, "the day after the project", "2026-02-28", "2026-02-01"));
+        cases.add(inspected(Result.PASS, "on the day on which the ground was surveyed", "2026-06-01", "2026-03-01"));
+        cases.add(inspected(Result.NOT_EVALUATED, "a day before the ground was surveyed", "2026-06-01", "2026-03-02"));
+        cases.add(RuleCase.of("REC-02", Result.NOT_EVALUATED, "a unit that was measured a year in the future", Bases::row, sample -> {
+            sample.project().setDate("2026-06-01");
+            Bases.measure(sample.unit(0), 0);
+            sample.unit(0).getMeasured().setDate("2027-05-18");
         }));
         cases.add(RuleCase.of("REC-02", Result.FAIL, "the thirtieth of February", Bases::row,
                 sample -> sample.obstacleSurvey().setDate("2026-02-30")));
         cases.add(RuleCase.of("REC-02", Result.FAIL, "day before month", Bases::row, sample -> sample.project().setDate("02.01.2026")));
+    }
+
+    /** A row that was inspected on 1 March 2026, with the day of the project and that on which its ground was surveyed. */
+    private static RuleCase inspected(Result result, String what, String projectDay, String groundDay) {
+        return RuleCase.of("REC-02", result, "an inspection " + what, Bases::row, sample -> {
+            sample.project().setDate(projectDay);
+            ((RunwayEnd) sample.host()).setSiteProfileDate(groundDay);
+            sample.aid().getInspections().add(inspection());
+        });
     }
 
     private static void stage(Sample sample, Stage stage) {

@@ -241,8 +241,8 @@ class RemediesTest {
         }
         byte[] bytes = new SurveyPoints(true, columns[0], columns[1], columns[2], List.of()).bytes();
         SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
-        block.setHorizontalAccuracyM(0.0);
-        block.setVerticalAccuracyM(0.0);
+        block.setHorizontalAccuracyM(1e-9);
+        block.setVerticalAccuracyM(1e-9);
         block.setName("trees");
         block.setPath(SurveyPoints.sha256(bytes) + ".swpoints");
         block.setSha256(SurveyPoints.sha256(bytes));

@@ -273,10 +273,15 @@ final class RowCases {
             sample.units(unit -> Bases.measure(unit, 0));
             sample.units(unit -> unit.getMeasured().setDate(null));
         }));
-        cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "in use, and measured eleven years ago", Bases::row, sample -> {
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "in use, and measured a year and a day ago", Bases::row, sample -> {
             sample.project().setDate("2026-06-01");
             sample.units(unit -> Bases.measure(unit, 0));
-            sample.units(unit -> unit.getMeasured().setDate("2015-05-31"));
+            sample.units(unit -> unit.getMeasured().setDate("2025-05-31"));
+        }));
+        cases.add(RuleCase.of("UNIT-05", Result.PASS, "in use, and measured a year ago", Bases::row, sample -> {
+            sample.project().setDate("2026-06-01");
+            sample.units(unit -> Bases.measure(unit, 0));
+            sample.units(unit -> unit.getMeasured().setDate("2025-06-01"));
         }));
         cases.add(RuleCase.of("UNIT-05", Result.FAIL, "3.1' off eleven years ago", Bases::row, sample -> {
             sample.project().setDate("2026-06-01");

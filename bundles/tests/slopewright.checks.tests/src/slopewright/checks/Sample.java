@@ -285,8 +285,8 @@ final class Sample {
         obstacle.setName(name);
         obstacle.getPlaces().add(place(alongM, rightM, topElevationM));
         obstacle.setTopElevationM(topElevationM);
-        obstacle.setHorizontalAccuracyM(0.0);
-        obstacle.setVerticalAccuracyM(0.0);
+        obstacle.setHorizontalAccuracyM(1e-9);
+        obstacle.setVerticalAccuracyM(1e-9);
         aerodrome.getObstacles().add(obstacle);
         return obstacle;
     }

@@ -57,8 +57,8 @@ public final class DemoAids {
         mast.setKind(ObstacleKind.POINT);
         mast.setTopElevationM(heightM == null ? null : Double.valueOf(frame.originElevationM() + heightM));
         mast.getPlaces().add(place);
-        mast.setHorizontalAccuracyM(0.0);
-        mast.setVerticalAccuracyM(0.0);
+        mast.setHorizontalAccuracyM(1e-9);
+        mast.setVerticalAccuracyM(1e-9);
         project.getAerodrome().getObstacles().add(mast);
         Ids.assign(project);
         return mast;

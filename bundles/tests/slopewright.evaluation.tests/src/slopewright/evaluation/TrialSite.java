@@ -128,8 +128,8 @@ public final class TrialSite {
         for (double[] at : places) {
             obstacle.getPlaces().add(place(at[0], at[1], DATUM_M + at[2]));
         }
-        obstacle.setHorizontalAccuracyM(0.0);
-        obstacle.setVerticalAccuracyM(0.0);
+        obstacle.setHorizontalAccuracyM(1e-9);
+        obstacle.setVerticalAccuracyM(1e-9);
         aerodrome.getObstacles().add(obstacle);
         Ids.assign(project);
         return obstacle;
@@ -146,8 +146,8 @@ public final class TrialSite {
     public SurveyBlock block(Path folder, String name, double[]... points) {
         SurveyPoints all = new SurveyPoints(true, column(points, 0, 0), column(points, 1, 0), column(points, 2, DATUM_M), List.of());
         SurveyBlock block = MAKE.createSurveyBlock();
-        block.setHorizontalAccuracyM(0.0);
-        block.setVerticalAccuracyM(0.0);
+        block.setHorizontalAccuracyM(1e-9);
+        block.setVerticalAccuracyM(1e-9);
         block.setName(name);
         block.setPath(name + ".swpoints");
         block.setSha256(SurveyPoints.sha256(all.bytes()));

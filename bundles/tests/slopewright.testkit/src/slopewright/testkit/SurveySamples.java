@@ -61,8 +61,8 @@ public final class SurveySamples {
             throw new UncheckedIOException(e);
         }
         SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
-        block.setHorizontalAccuracyM(0.0);
-        block.setVerticalAccuracyM(0.0);
+        block.setHorizontalAccuracyM(1e-9);
+        block.setVerticalAccuracyM(1e-9);
         block.setName(name);
         block.setPath(file);
         block.setSha256(SurveyPoints.sha256(bytes));

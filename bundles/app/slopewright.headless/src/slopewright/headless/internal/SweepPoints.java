@@ -86,8 +86,8 @@ final class SweepPoints {
                 throw new UsageException(file + " does not state how accurate it is: say --horizontal-accuracy-m and "
                         + "--vertical-accuracy-m");
             }
-            across = Math.max(across, block.getHorizontalAccuracyM());
-            up = Math.max(up, block.getVerticalAccuracyM());
+            across = Math.max(across, Math.abs(block.getHorizontalAccuracyM()));
+            up = Math.max(up, Math.abs(block.getVerticalAccuracyM()));
             readings.add(reading);
         }
         return new PointSweep(together(readings.stream().map(reading -> reading.points().orElseThrow()).toList()), across, up);

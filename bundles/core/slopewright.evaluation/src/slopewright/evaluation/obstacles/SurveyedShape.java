@@ -58,12 +58,23 @@ public record SurveyedShape(Kind kind, List<FramePoint> points, double horizonta
         return horizontalM(element) != null;
     }
 
+    /** Returns whether an accuracy says anything, metres: no survey is exact, so one of nothing is none that is known. */
+    public static boolean isAccuracy(Double accuracyM) {
+        return accuracyM != null && accuracyM != 0;
+    }
+
     private static Double horizontalM(Identified element) {
-        return element instanceof Obstacle obstacle ? obstacle.getHorizontalAccuracyM() : ((SurveyBlock) element).getHorizontalAccuracyM();
+        return known(element instanceof Obstacle obstacle ? obstacle.getHorizontalAccuracyM()
+                : ((SurveyBlock) element).getHorizontalAccuracyM());
     }
 
     private static Double verticalM(Identified element) {
-        return element instanceof Obstacle obstacle ? obstacle.getVerticalAccuracyM() : ((SurveyBlock) element).getVerticalAccuracyM();
+        return known(element instanceof Obstacle obstacle ? obstacle.getVerticalAccuracyM()
+                : ((SurveyBlock) element).getVerticalAccuracyM());
+    }
+
+    private static Double known(Double accuracyM) {
+        return isAccuracy(accuracyM) ? accuracyM : null;
     }
 
     /** Returns how much higher an obstacle or the points of a block may stand, metres, where nobody says how well their place is known. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.FramePoint;
 import slopewright.model.SurveyBlock;
 import slopewright.siting.site.SurveyPoints;
@@ -99,7 +100,8 @@ public final class TerrainField {
 
     /** Returns whether a block is a model of the terrain that says how accurate it is. */
     public static boolean isTerrain(SurveyBlock block) {
-        return KIND.equals(block.getKind()) && block.getHorizontalAccuracyM() != null && block.getVerticalAccuracyM() != null;
+        return KIND.equals(block.getKind()) && SurveyedShape.isAccuracy(block.getHorizontalAccuracyM())
+                && SurveyedShape.isAccuracy(block.getVerticalAccuracyM());
     }
 
     /** Returns the block. */

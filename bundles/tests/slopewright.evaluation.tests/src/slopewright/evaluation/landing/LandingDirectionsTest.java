@@ -387,8 +387,8 @@ class LandingDirectionsTest {
                 case 1 -> site.obstacle("line " + i, ObstacleKind.LINE, at, beside(at, random), beside(at, random));
                 default -> site.obstacle("area " + i, ObstacleKind.AREA, at, beside(at, random), beside(at, random), beside(at, random));
             };
-            obstacle.setHorizontalAccuracyM(i % 4 == 0 ? 0 : 8 * random.nextDouble());
-            obstacle.setVerticalAccuracyM(i % 5 == 0 ? 0 : 3 * random.nextDouble());
+            obstacle.setHorizontalAccuracyM(i % 4 == 0 ? 1e-9 : 8 * random.nextDouble());
+            obstacle.setVerticalAccuracyM(i % 5 == 0 ? 1e-9 : 3 * random.nextDouble());
             if (i % 11 == 0) {
                 obstacle.setShielded(true);
                 obstacle.setShieldingStudy("study, invented");

@@ -95,8 +95,8 @@ final class PortableSite {
         Place place = MAKE.createPlace();
         SiteFrame.of(direction).fromFrame(top, place);
         mast.getPlaces().add(place);
-        mast.setHorizontalAccuracyM(0.0);
-        mast.setVerticalAccuracyM(0.0);
+        mast.setHorizontalAccuracyM(1e-9);
+        mast.setVerticalAccuracyM(1e-9);
         aerodrome.getObstacles().add(mast);
         return mast;
     }

@@ -110,8 +110,8 @@ class MarginRasterTest {
         obstacle.setId("shape");
         obstacle.setKind(kind);
         obstacle.setTopElevationM(125.0);
-        obstacle.setHorizontalAccuracyM(0.0);
-        obstacle.setVerticalAccuracyM(0.0);
+        obstacle.setHorizontalAccuracyM(1e-9);
+        obstacle.setVerticalAccuracyM(1e-9);
         for (double bearing : bearingsDeg) {
             GeodesicData end = Geodesic.WGS84.Direct(middle.lat2, middle.lon2, bearing, awayM);
             Place place = SlopewrightFactory.eINSTANCE.createPlace();
@@ -136,7 +136,7 @@ class MarginRasterTest {
         rows.append(String.format(Locale.ROOT, "beside,%.10f,%.10f,300%n", THRESHOLD_09_LAT + 0.1, THRESHOLD_09_LON));
         Path survey = Files.writeString(folder.resolve("s.csv"), rows);
         SurveyReading block = Surveys.block(made, survey, new SurveyOrigin("test", Optional.empty(), Optional.empty(),
-                OptionalDouble.of(0), OptionalDouble.of(0.5), SurveyHeights.AS_STATED));
+                OptionalDouble.of(1e-6), OptionalDouble.of(0.5), SurveyHeights.AS_STATED));
         Files.write(folder.resolve(Surveys.fileName(block)), Surveys.bytes(block));
         Path file = folder.resolve("p.slopewright");
         ProjectFile.save(made, file);

@@ -11,18 +11,26 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.BackgroundImage;
 import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
+import slopewright.model.Inspection;
+import slopewright.model.MeasuredUnit;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
 import slopewright.model.SurveyBlock;
+import slopewright.siting.ElementNames;
 
 /**
- * Every date is one (year, month, day), and what a project rests on is no younger than the project. Measurements, inspections, notes and
- * confirmations may come after it. A warning: the numbers beside a wrong date may be right.
+ * Every date is one (year, month, day), and what a project rests on is no younger than the project. Notes and confirmations may come after
+ * it. A measurement or an inspection that is younger is not part of what was issued that day, and one from before the ground was surveyed
+ * that the units stand on hardly saw what was laid out on it; or the date is wrong. Both are to clear up. A warning: the numbers beside a
+ * wrong date may be right.
  */
 public final class DatesRule extends ProjectRule {
     /** Made by the service loader. */
@@ -33,8 +41,8 @@ public final class DatesRule extends ProjectRule {
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
         Project project = evaluation.project();
-        Looked site = evaluation.keepOfSite(id(), () -> look(project, evaluation.siteElements()));
-        Looked aids = look(project, evaluation.aidElements());
+        Looked site = evaluation.keepOfSite(id(), () -> look(project, evaluation.siteElements(), Optional.empty()));
+        Looked aids = look(project, evaluation.aidElements(), site.ground());
         outcomes.addAll(site.wrong());
         outcomes.addAll(aids.wrong());
         if (site.good() + aids.good() > 0) {
@@ -42,11 +50,11 @@ public final class DatesRule extends ProjectRule {
         }
     }
 
-    /** How many dates of some elements are good, and what was said of the others. */
-    private record Looked(int good, List<Outcome> wrong) {
+    /** How many dates of some elements are good, what was said of the others, and the first day on which ground was surveyed. */
+    private record Looked(int good, List<Outcome> wrong, Optional<LocalDate> ground) {
     }
 
-    private Looked look(Project project, List<Identified> elements) {
+    private Looked look(Project project, List<Identified> elements, Optional<LocalDate> ground) {
         OutcomeCollector outcomes = new OutcomeCollector(this);
         Optional<LocalDate> issued = SurveyDays.date(project.getDate());
         DateAttributes dates = new DateAttributes();
@@ -58,20 +66,43 @@ public final class DatesRule extends ProjectRule {
                     continue;
                 }
                 Optional<LocalDate> date = SurveyDays.date(text);
-                boolean tooYoung = isEvidence(element) && date.isPresent() && issued.isPresent() && date.get().isAfter(issued.get());
-                if (date.isPresent() && !tooYoung) {
+                String fault = date.isEmpty() ? "no-date" : isEvidence(element) && isAfter(date, issued) ? "younger" : "";
+                String doubt = !isMeasurement(element) ? "" : isAfter(date, issued) ? "late" : isAfter(ground, date) ? "early" : "";
+                Argument[] words = {Words.name(text), day("late".equals(doubt) || fault.length() > 0 ? issued : ground),
+                    ElementNames.way(element)};
+                if (!fault.isEmpty()) {
+                    outcomes.about(element).met(false).saying(fault, words).advising("correct").add();
+                } else if (!doubt.isEmpty()) {
+                    outcomes.notEvaluated(element, List.of(Message.of("missing.day-of", ElementNames.way(element))),
+                            Message.of("REC-02." + doubt, words));
+                } else {
                     good++;
-                    continue;
                 }
-                outcomes.about(element).met(false).saying(date.isEmpty() ? "no-date" : "younger", Words.name(text),
-                        Words.name(issued.map(LocalDate::toString).orElse(""))).advising("correct").add();
             }
         }
-        return new Looked(good, outcomes.outcomes());
+        return new Looked(good, outcomes.outcomes(), elements.stream().filter(DatesRule::isGround)
+                .flatMap(element -> dates.of(element.eClass()).stream().map(date -> SurveyDays.date((String) element.eGet(date))))
+                .flatMap(Optional::stream).min(LocalDate::compareTo));
+    }
+
+    private static boolean isAfter(Optional<LocalDate> day, Optional<LocalDate> other) {
+        return day.isPresent() && other.filter(day.get()::isAfter).isPresent();
+    }
+
+    private static Argument day(Optional<LocalDate> day) {
+        return Words.name(day.map(LocalDate::toString).orElse(""));
+    }
+
+    private static boolean isGround(Identified element) {
+        return element instanceof GroundLevel || element instanceof RunwayEnd;
+    }
+
+    private static boolean isMeasurement(Identified element) {
+        return element instanceof MeasuredUnit || element instanceof Inspection;
     }
 
     private static boolean isEvidence(Identified element) {
         return element instanceof Obstacle || element instanceof ObstacleSurvey || element instanceof SurveyBlock
-                || element instanceof GroundLevel || element instanceof BackgroundImage;
+                || element instanceof BackgroundImage || isGround(element);
     }
 }

@@ -13,6 +13,8 @@ import slopewright.model.SurveyBlock;
 
 /** An obstacle without place or height cannot be compared with anything. A warning: the rule that compares it says that it was not. */
 public final class ObstacleDataRule extends SiteRule {
+    private static final double FINEST_M = 0.001;
+
     /** Made by the service loader. */
     public ObstacleDataRule() {
         super("DATA-11", Severity.WARNING);
@@ -37,9 +39,9 @@ public final class ObstacleDataRule extends SiteRule {
         }
     }
 
-    /** No survey is exact, so an accuracy of nothing is none that is known. */
+    /** No survey is exact, so an accuracy of nothing, or finer than a millimetre (own band), is none that is known. */
     private static void accuracy(Missing missing, Double horizontalM, Double verticalM) {
-        missing.unless(horizontalM != null && horizontalM != 0, "missing.horizontal-accuracy");
-        missing.unless(verticalM != null && verticalM != 0, "missing.vertical-accuracy");
+        missing.unless(horizontalM != null && Math.abs(horizontalM) >= FINEST_M, "missing.horizontal-accuracy");
+        missing.unless(verticalM != null && Math.abs(verticalM) >= FINEST_M, "missing.vertical-accuracy");
     }
 }

@@ -26,7 +26,12 @@ public final class SurveyDays {
 
     /** Returns whether a day lies so long before that of the project that what was found then may be otherwise now. */
     public static boolean isLongAgo(String day, Project project) {
-        return date(day).filter(of(project).minusYears(YEARS)::isAfter).isPresent();
+        return isLongAgo(day, project, YEARS);
+    }
+
+    /** Returns whether a day lies more than some years before that of the project. */
+    public static boolean isLongAgo(String day, Project project, int years) {
+        return date(day).filter(of(project).minusYears(years)::isAfter).isPresent();
     }
 
     /** Returns the date of the project, else that of the magnetic model. */

@@ -23,9 +23,12 @@ import slopewright.standards.CitedValue;
  * in use may be off by what the rule set lets pass before it is set again, one that is set up by no more than the accuracy of setting.
  * Where the rule set gives neither, nobody knows whether a difference may be; and of a unit that was not measured when others of its aid
  * were, or when the aid is in use, nobody knows where it points. A portable unit is set anew wherever it is carried.
- * In use it counts as well who measured it and when; years later it may point elsewhere ({@link SurveyDays}).
+ * In use it counts as well who measured it and when: the upkeep of the sources looks at the aiming every month, and what was measured more
+ * than a year before the project (own band) may point elsewhere by now.
  */
 public final class MeasuredSettingRule extends AidRule {
+    private static final int YEARS = 1;
+
     /** Made by the service loader. */
     public MeasuredSettingRule() {
         super("UNIT-05", Severity.FAIL);
@@ -65,8 +68,8 @@ public final class MeasuredSettingRule extends AidRule {
         if (measured.getDate() == null || measured.getDate().isBlank() || measured.getPerson() == null || measured.getPerson().isBlank()) {
             return Optional.of(Message.of("UNIT-05.undated", unit.name()));
         }
-        return SurveyDays.isLongAgo(measured.getDate(), facts.evaluation().project()) ? Optional.of(Message.of("UNIT-05.long-ago",
-                unit.name(), Words.name(measured.getDate()), Words.count(SurveyDays.YEARS))) : Optional.empty();
+        return SurveyDays.isLongAgo(measured.getDate(), facts.evaluation().project(), YEARS) ? Optional.of(Message.of("UNIT-05.long-ago",
+                unit.name(), Words.name(measured.getDate()))) : Optional.empty();
     }
 
     private static void compare(UnitAt unit, Optional<CitedValue> limit, Optional<Message> undated, OutcomeCollector outcomes) {
