@@ -5,6 +5,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 import slopewright.geometry.FramePoint;
+import slopewright.geometry.PointCells;
 import slopewright.geometry.PointTiles;
 
 /**
@@ -14,11 +15,8 @@ import slopewright.geometry.PointTiles;
  */
 public final class PlacedPoints {
 
-    /** More than a degree of a meridian or of the equator measures anywhere. */
-    private static final double METRES_PER_DEGREE = 111_700;
-    /** What is not farther away is drawn out by less than {@link #MOST_STRETCH} where the frame lays the Earth flat. */
+    /** What is not farther away is drawn out by less than {@link PointOrder#MOST_STRETCH} where the frame lays the Earth flat. */
     private static final double FARTHEST_M = 500_000;
-    private static final double MOST_STRETCH = 1.02;
 
     private final PointTiles tiles;
     private final AtomicReferenceArray<SurveyPoints.InFrame> brought;
@@ -80,7 +78,8 @@ public final class PlacedPoints {
                 gather(points.east(), indices, into.alongM());
                 gather(points.north(), indices, into.rightM());
                 gather(points.elevationM(), indices, into.heightM());
-                known.map(into, frame.originElevationM());
+                known.map(into.alongM(), into.rightM());
+                lower(into.heightM(), frame.originElevationM());
             }
 
             @Override
@@ -91,31 +90,34 @@ public final class PlacedPoints {
     }
 
     /**
-     * Circles around the tiles: no way from the middle of a box is longer than the straight one in degrees, each of them taken as long as
-     * anywhere in it. Empty where a tile is so far away that the frame draws it out.
+     * Circles around the tiles, whose radius no frame changes. Empty where a tile is so far away that the frame draws it out.
      */
     private static Optional<PointTiles> circles(PointOrder order, SiteFrame frame, FrameMap map) {
-        int count = order.count();
-        double[] along = new double[count];
-        double[] right = new double[count];
-        double[] radius = new double[count];
-        double[] top = new double[count];
-        double[] place = FrameMap.place();
-        for (int tile = 0; tile < count; tile++) {
-            PointOrder.Box box = order.box(tile);
-            double up = (box.north() - box.south()) / 2;
-            double across = (box.east() - box.west()) / 2;
-            map.map(box.west() + across, box.south() + up, place);
-            double nearest = box.south() <= 0 && box.north() >= 0 ? 0 : Math.min(Math.abs(box.south()), Math.abs(box.north()));
-            along[tile] = place[0];
-            right[tile] = place[1];
-            radius[tile] = METRES_PER_DEGREE * Math.hypot(up, across * Math.cos(Math.toRadians(nearest))) * MOST_STRETCH + 1;
-            top[tile] = box.topM() - frame.originElevationM();
-            if (!(Math.hypot(place[0], place[1]) + radius[tile] < FARTHEST_M)) {
+        PointCells cells = order.cells();
+        double[] along = new double[cells.count()];
+        double[] right = new double[cells.count()];
+        double[] top = new double[cells.count()];
+        for (int tile = 0; tile < top.length; tile++) {
+            along[tile] = cells.y(tile).middle();
+            right[tile] = cells.x(tile).middle();
+            top[tile] = cells.top(tile);
+        }
+        map.map(along, right);
+        lower(top, frame.originElevationM());
+        double[] radius = order.radiiM();
+        for (int tile = 0; tile < top.length; tile++) {
+            double farthest = FARTHEST_M - radius[tile];
+            if (!(farthest > 0 && along[tile] * along[tile] + right[tile] * right[tile] < farthest * farthest)) {
                 return Optional.empty();
             }
         }
-        return Optional.of(PointTiles.within(order.order(), along, right, radius, top));
+        return Optional.of(PointTiles.within(cells, along, right, radius, top));
+    }
+
+    private static void lower(double[] heights, double byM) {
+        for (int i = 0; i < heights.length; i++) {
+            heights[i] = heights[i] - byM;
+        }
     }
 
     /** Returns the tiles that the points are put together in. */

@@ -1,9 +1,8 @@
 package slopewright.siting.site;
 
-import java.util.Arrays;
 import java.util.Optional;
 
-import slopewright.geometry.PointTiles;
+import slopewright.geometry.PointCells;
 
 /**
  * Survey points put together in tiles of neighbours, once for all frames that they are brought into. Immutable, safe for many threads at
@@ -11,59 +10,41 @@ import slopewright.geometry.PointTiles;
  */
 public final class PointOrder {
 
+    /** More than a frame draws out what is within {@link PlacedPoints}' reach of it. */
+    static final double MOST_STRETCH = 1.02;
+    /** More than a degree of a meridian or of the equator measures anywhere. */
+    private static final double METRES_PER_DEGREE = 111_700;
+
     private final SurveyPoints points;
-    private final int[] order;
-    private final Box[] boxes;
-    private final Optional<Axes> axes;
-
-    /** What the points of a tile lie within: degrees or metres, and their highest elevation, metres. */
-    record Box(double south, double north, double west, double east, double topM) {
-
-        private static final Box NONE = new Box(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY,
-                Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY);
-
-        private Box with(Box other) {
-            return new Box(Math.min(south, other.south), Math.max(north, other.north), Math.min(west, other.west),
-                    Math.max(east, other.east), Math.max(topM, other.topM));
-        }
-    }
-
-    /** The longitudes and the latitudes of all points. */
-    record Axes(FrameMap.Axis longitudes, FrameMap.Axis latitudes) {
-    }
+    private final PointCells cells;
+    private final double[] radiiM;
 
     /** Puts points together; their arrays are shared. */
     public PointOrder(SurveyPoints points) {
         this.points = points;
-        order = PointTiles.neighbours(points.north(), points.east());
-        boxes = new Box[(order.length + PointTiles.POINTS_IN_A_TILE - 1) / PointTiles.POINTS_IN_A_TILE];
-        Arrays.parallelSetAll(boxes, tile -> box(tile * PointTiles.POINTS_IN_A_TILE,
-                Math.min(order.length, (tile + 1) * PointTiles.POINTS_IN_A_TILE)));
-        Box all = Arrays.stream(boxes).reduce(Box.NONE, Box::with);
-        axes = boxes.length == 0 ? Optional.empty()
-                : Optional.of(new Axes(FrameMap.Axis.of(all.west, all.east), FrameMap.Axis.of(all.south, all.north)));
+        cells = PointCells.of(points.north(), points.east(), points.elevationM());
+        radiiM = points.plane() ? new double[0] : radii(cells);
     }
 
-    /** One column after the other: what is fetched from far apart is waited for together then, and not point by point. */
-    private Box box(int from, int to) {
-        return new Box(least(points.north(), from, to), most(points.north(), from, to), least(points.east(), from, to),
-                most(points.east(), from, to), most(points.elevationM(), from, to));
-    }
-
-    private double least(double[] column, int from, int to) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int at = from; at < to; at++) {
-            least = Math.min(least, column[order[at]]);
+    /**
+     * Radii of circles around the middles of the tiles in any frame: no way from the middle of a box is longer than the straight one in
+     * degrees, each of them taken as long as anywhere in it.
+     */
+    private static double[] radii(PointCells cells) {
+        double[] radii = new double[cells.count()];
+        for (int tile = 0; tile < radii.length; tile++) {
+            PointCells.Range latitudes = cells.x(tile);
+            double nearest = latitudes.least() <= 0 && latitudes.most() >= 0 ? 0
+                    : Math.min(Math.abs(latitudes.least()), Math.abs(latitudes.most()));
+            double across = cells.y(tile).half() * Math.cos(Math.toRadians(nearest));
+            radii[tile] = METRES_PER_DEGREE * Math.hypot(latitudes.half(), across) * MOST_STRETCH + 1;
         }
-        return least;
+        return radii;
     }
 
-    private double most(double[] column, int from, int to) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (int at = from; at < to; at++) {
-            most = Math.max(most, column[order[at]]);
-        }
-        return most;
+    /** Returns the radius of a circle around the middle of each tile, metres; shared, not to be changed. None for points on a plane. */
+    double[] radiiM() {
+        return radiiM;
     }
 
     /** Returns the points. */
@@ -71,24 +52,15 @@ public final class PointOrder {
         return points;
     }
 
-    /** Returns their indices, tile after tile; shared, not to be changed. */
-    int[] order() {
-        return order;
-    }
-
-    /** Returns what a tile lies within. */
-    Box box(int tile) {
-        return boxes[tile];
-    }
-
-    /** Returns how many tiles there are. */
-    int count() {
-        return boxes.length;
+    /** Returns the tiles: what each lies within from south to north and from west to east, degrees or metres, and its highest elevation. */
+    PointCells cells() {
+        return cells;
     }
 
     /** Returns the map of a frame over all points, as {@link FrameMap#over(SiteFrame, double[], double[])} makes it. */
     Optional<FrameMap> map(SiteFrame frame) {
-        return order.length < FrameMap.LEAST_POINTS ? Optional.empty()
-                : axes.flatMap(all -> FrameMap.over(frame, all.longitudes(), all.latitudes()));
+        return cells.points() < FrameMap.LEAST_POINTS ? Optional.empty()
+                : FrameMap.over(frame, FrameMap.Axis.of(cells.y().least(), cells.y().most()),
+                        FrameMap.Axis.of(cells.x().least(), cells.x().most()));
     }
 }
