@@ -41,6 +41,11 @@ record Took(double clock, double processors) {
         return new Took(clock, processors);
     }
 
+    /** Returns both together. */
+    Took and(Took other) {
+        return new Took(clock + other.clock, processors + other.processors);
+    }
+
     /** Returns how many times as long as another work it took, in both. */
     String over(Took other) {
         return String.format(Locale.ROOT, "%.2f by the clock, %.2f by the processors", clock / other.clock, processors / other.processors);

@@ -37,28 +37,36 @@ final class PointComparison implements PointFile.BlockSink {
     record Hit(String id, long line, double alongM, double rightM, double heightM, double excessM) {
     }
 
+    /** Runs are counted without keeping what each of their points says; only those with penetrations are gone through once more. */
     @Override
     public void accept(PointBlock block, int count, long firstLine) {
         if (excess.length < count) {
             excess = new double[count];
         }
-        int runs = (count + RUN - 1) / RUN;
-        IntStream.range(0, runs).parallel().forEach(run -> sweep.sweep(block.alongM(), block.rightM(), block.heightM(), run * RUN,
-                Math.min(count, (run + 1) * RUN), excess));
+        List<SurfaceSweep.Tally> runs = IntStream.range(0, (count + RUN - 1) / RUN).parallel()
+                .mapToObj(run -> compare(block, run * RUN, Math.min(count, (run + 1) * RUN))).toList();
+        SurfaceSweep.Tally all = runs.stream().reduce(SurfaceSweep.Tally.NONE, SurfaceSweep.Tally::with);
         points += count;
-        for (int i = 0; i < count; i++) {
-            double above = excess[i];
-            if (above == above) {
-                inside++;
-                if (worst == null || above > worst.excessM()) {
-                    worst = hit(block, i, firstLine);
-                }
-                if (above > 0) {
-                    penetrations++;
+        inside += all.inside();
+        penetrations += all.above();
+        if (all.worst() >= 0 && (worst == null || all.excessM() > worst.excessM())) {
+            worst = hit(block, all.worst(), firstLine, all.excessM());
+        }
+        for (int run = 0; run < runs.size(); run++) {
+            for (int i = run * RUN; runs.get(run).above() > 0 && i < Math.min(count, (run + 1) * RUN); i++) {
+                if (excess[i] > 0) {
                     keep(block, i, firstLine);
                 }
             }
         }
+    }
+
+    private SurfaceSweep.Tally compare(PointBlock block, int from, int to) {
+        SurfaceSweep.Tally tally = sweep.tally(block.alongM(), block.rightM(), block.heightM(), from, to);
+        if (tally.above() > 0) {
+            sweep.sweep(block.alongM(), block.rightM(), block.heightM(), from, to, excess);
+        }
+        return tally;
     }
 
     private void keep(PointBlock block, int index, long firstLine) {
@@ -68,12 +76,11 @@ final class PointComparison implements PointFile.BlockSink {
             }
             kept.poll();
         }
-        kept.add(hit(block, index, firstLine));
+        kept.add(hit(block, index, firstLine, excess[index]));
     }
 
-    private Hit hit(PointBlock block, int index, long firstLine) {
-        return new Hit(block.id(index), firstLine + index, block.alongM()[index], block.rightM()[index], block.heightM()[index],
-                excess[index]);
+    private static Hit hit(PointBlock block, int index, long firstLine, double excessM) {
+        return new Hit(block.id(index), firstLine + index, block.alongM()[index], block.rightM()[index], block.heightM()[index], excessM);
     }
 
     long points() {
