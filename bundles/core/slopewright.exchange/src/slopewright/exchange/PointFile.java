@@ -20,14 +20,17 @@ public final class PointFile {
     public static final String HEADER = "id,alongM,rightM,heightM";
 
     private static final int BLOCK_BYTES = 8 << 20;
+    private static final int LEAST_BLOCK_BYTES = 1 << 16;
     private static final int LEAST_LINE_BYTES = 6;
     private static final int MOST_QUOTED = 80;
 
     private final String name;
+    private final int blockBytes;
     private long line;
 
-    private PointFile(String name) {
+    private PointFile(String name, int blockBytes) {
         this.name = name;
+        this.blockBytes = blockBytes;
     }
 
     /** Takes one block; the arrays are used again for the next one. */
@@ -53,7 +56,7 @@ public final class PointFile {
      */
     public static void read(Path file, BlockSink sink) throws ExchangeException {
         try (InputStream in = Files.newInputStream(file)) {
-            new PointFile(file.toString()).readAll(in, sink);
+            new PointFile(file.toString(), blockBytes(file)).readAll(in, sink);
         } catch (NoSuchFileException e) {
             throw new ExchangeException(file.toString(), 0, Message.of("survey-file.no-file"));
         } catch (IOException e) {
@@ -61,16 +64,21 @@ public final class PointFile {
         }
     }
 
+    /** A small file takes little memory; where nothing is known of its length, as of a pipe, a block is as large as any. */
+    private static int blockBytes(Path file) throws IOException {
+        return Files.isRegularFile(file) ? (int) Math.max(LEAST_BLOCK_BYTES, Math.min(BLOCK_BYTES, Files.size(file) + 1)) : BLOCK_BYTES;
+    }
+
     private void readAll(InputStream in, BlockSink sink) throws IOException, ExchangeException {
-        byte[] text = new byte[BLOCK_BYTES];
-        int most = BLOCK_BYTES / LEAST_LINE_BYTES;
+        byte[] text = new byte[blockBytes];
+        int most = blockBytes / LEAST_LINE_BYTES;
         PointBlock block = new PointBlock(new double[most], new double[most], new double[most], new int[most], new int[most], text);
         int filled = 0;
         boolean end = false;
         boolean headed = false;
         while (!end) {
-            int got = in.readNBytes(text, filled, BLOCK_BYTES - filled);
-            end = got < BLOCK_BYTES - filled;
+            int got = in.readNBytes(text, filled, blockBytes - filled);
+            end = got < blockBytes - filled;
             filled += got;
             int whole = end ? filled : lastLineEnd(text, filled);
             int from = 0;
@@ -94,7 +102,7 @@ public final class PointFile {
                 return i + 1;
             }
         }
-        throw new ExchangeException(name, line + 1, Message.said("survey-file.long-line", BLOCK_BYTES >> 20));
+        throw new ExchangeException(name, line + 1, Message.said("survey-file.long-line", blockBytes >> 20));
     }
 
     private int header(byte[] text, int whole) throws ExchangeException {

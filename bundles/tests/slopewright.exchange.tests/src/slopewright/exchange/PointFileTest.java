@@ -51,6 +51,16 @@ class PointFileTest {
         assertTrue(Double.isNaN(FastDecimals.parse(bytes, 0, bytes.length)), text);
     }
 
+    /** A block of eight megabytes with the numbers of its lines would be 55 MB for a file of two lines. */
+    @Test
+    void takesLittleMemoryForASmallFile() throws IOException, ExchangeException {
+        Path file = Files.writeString(folder.resolve("small.csv"), PointFile.HEADER + "\np1,-1200,12.5,40\n");
+        PointFile.read(file, (block, count, firstLine) -> {
+            assertEquals(1, count);
+            assertTrue(block.text().length + 32 * block.alongM().length < 500_000, "block of " + block.text().length);
+        });
+    }
+
     @Test
     void keepsIdsLinesAndOrderAcrossBlocks() throws IOException, ExchangeException {
         int many = 700_000;
