@@ -231,7 +231,7 @@ enum Kind {
             }
             String name = input.getFileName().toString();
             Files.copy(input, folder.resolve(name.substring(name.indexOf('-') + 1)));
-            command("report", sources.small().toString(), "--template", folder.toString(), "-o", input.resolveSibling("t.html").toString(),
+            command("report", sources.little().toString(), "--template", folder.toString(), "-o", input.resolveSibling("t.html").toString(),
                     "--force", "--date", "2026-06-01");
         }
     },
@@ -243,7 +243,7 @@ enum Kind {
             if (breaker.upTo(2) == 0) {
                 command("book", input.toString());
             } else {
-                command("book", input.toString(), "--into", sources.small().toString(), "-o",
+                command("book", input.toString(), "--into", sources.little().toString(), "-o",
                         input.resolveSibling("b.slopewright").toString(), "--force");
             }
         }
@@ -334,7 +334,7 @@ enum Kind {
     }
 
     private static void survey(Path input, Sources sources, String form, List<String> heights) {
-        List<String> words = new ArrayList<>(List.of("import", input.toString(), "--into", sources.small().toString(), "-o",
+        List<String> words = new ArrayList<>(List.of("import", input.toString(), "--into", sources.little().toString(), "-o",
                 input.resolveSibling("new.slopewright").toString(), "--force", "--as", form));
         words.addAll(heights);
         if (IN_GRID.matcher(input.toString()).find()) {

@@ -34,6 +34,7 @@ record Sources(Path folder, List<Path> projects) {
         for (Map.Entry<String, byte[]> small : SmallProjects.of(projects.get(1)).entrySet()) {
             sources.put("small", small.getKey(), small.getValue());
         }
+        sources.put("little", "little.slopewright", SmallProjects.of(projects.get(0)).values().iterator().next());
         try (Stream<Path> surveys = Files.walk(root.resolve("demo-data/harrow-vale/survey"))) {
             for (Path survey : surveys.filter(each -> Files.isRegularFile(each) && !each.toString().endsWith(".md")).toList()) {
                 String name = survey.getFileName().toString();
@@ -123,6 +124,12 @@ record Sources(Path folder, List<Path> projects) {
         }
     }
 
+    /** A project of one aid, for what is not about the project: a whole one costs a hundred times the reading. */
+    Path little() {
+        return folder.resolve("little").resolve("little.slopewright");
+    }
+
+    /** The project that the words of a command line speak of. */
     Path small() {
         return folder.resolve("slopewright").resolve("harrow-vale.slopewright");
     }
