@@ -1,5 +1,7 @@
 package slopewright.witness;
 
+import java.util.List;
+
 /** Angles and lengths in other units, and root finding by halving. */
 public final class Angles {
     /** Metres in a foot. */
@@ -48,6 +50,18 @@ public final class Angles {
             }
         }
         return 0.5 * (from + to);
+    }
+
+    /** First place where the condition turns true, which it does once at most between two neighbouring places; NaN where it never does. */
+    public static double firstTrue(List<Double> places, Condition condition) {
+        double before = places.get(0);
+        for (double here : places) {
+            if (condition.holds(here)) {
+                return here == before ? here : change(before, here, condition);
+            }
+            before = here;
+        }
+        return Double.NaN;
     }
 
     /** First place, walking from {@code low} in steps, where the condition turns true; NaN where it never does. */

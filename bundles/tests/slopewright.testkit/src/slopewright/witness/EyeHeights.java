@@ -1,13 +1,14 @@
 package slopewright.witness;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
-/** Eye heights over a place on the centre line, found by scanning what the lights show to an eye that climbs there. */
+/** Eye heights over a place on the centre line, found by looking at the lights between every two heights at which one of them changes. */
 public final class EyeHeights {
-    private static final double SCAN_FROM_DEG = -2;
-    private static final double SCAN_TO_DEG = 30;
-    private static final double SCAN_STEP_DEG = 0.02;
+    /** Edges nearer to each other are one. */
+    private static final double SAME_M = 1e-9;
+    private static final double STEEPEST_DEG = 89;
 
     private EyeHeights() {
     }
@@ -28,44 +29,64 @@ public final class EyeHeights {
     }
 
     /**
-     * Least height of an eye over the centre line at a distance at which the pattern says on slope, metres; NaN where none.
-     * The eye climbs in steps of 0.02 degrees as seen from the layout; the change found is then halved down.
+     * Least height of an eye over the centre line at a distance at which the pattern says on slope, metres; NaN where none. An eye that
+     * climbs there sees a light change where it passes an edge of one of its sectors, and nothing in between: one look from the middle
+     * tells what is seen from one edge to the next.
      */
     public static double leastOnSlopeM(Layout layout, double alongM, double allowanceMin, boolean upper) {
-        double base = layout.referenceHeightM();
-        double run = layout.referenceAlongM() - alongM;
-        double elevationDeg = Angles.firstTrue(scanFromDeg(layout, alongM, allowanceMin), SCAN_TO_DEG, SCAN_STEP_DEG,
-            deg -> onSlope(layout, alongM, base + run * Angles.tanDeg(deg), allowanceMin, upper));
-        return base + run * Angles.tanDeg(elevationDeg);
+        for (Gap gap : gaps(layout, alongM, allowanceMin)) {
+            if (onSlope(layout, alongM, gap.middleM(), allowanceMin, upper)) {
+                return gap.fromM();
+            }
+        }
+        return Double.NaN;
     }
 
-    /** Where the climb begins: a metre below the lowest edge of any light over the place, for nothing changes beneath it, degrees. */
-    private static double scanFromDeg(Layout layout, double alongM, double allowanceMin) {
-        double lowestM = Double.POSITIVE_INFINITY;
+    /** Greatest height of the lowest on-slope part at a distance, metres, without allowance; NaN where none. */
+    public static double greatestOnSlopeM(Layout layout, double alongM, boolean upper) {
+        boolean found = false;
+        for (Gap gap : gaps(layout, alongM, 0)) {
+            boolean here = onSlope(layout, alongM, gap.middleM(), 0, upper);
+            if (found && !here) {
+                return gap.fromM();
+            }
+            found = here;
+        }
+        return Double.NaN;
+    }
+
+    /**
+     * Heights between which no light changes, metres.
+     *
+     * @param fromM   height of the lower edge
+     * @param middleM a height between it and the next one
+     */
+    private record Gap(double fromM, double middleM) {
+    }
+
+    /** The gaps above every edge that an eye passes that climbs over a place of the centre line, from below upward. */
+    private static List<Gap> gaps(Layout layout, double alongM, double allowanceMin) {
+        List<Double> edges = new ArrayList<>();
         for (LightUnit unit : layout.units()) {
+            double run = Signals.bearing(layout, unit.alongM(), unit.rightM(), new Eye(alongM, 0, 0))[0];
             for (Sector sector : unit.sectors()) {
                 for (double deg : new double[] {sector.fromDeg(), sector.toDeg()}) {
-                    if (deg >= SCAN_FROM_DEG && deg <= SCAN_TO_DEG) {
-                        double slopeDeg = deg - allowanceMin / 60;
-                        lowestM = Math.min(lowestM, unit.heightM() + Math.max(0, unit.alongM() - alongM) * Angles.tanDeg(slopeDeg));
+                    if (run > 0 && Math.abs(deg) < STEEPEST_DEG) {
+                        edges.add(unit.heightM() + run * Angles.tanDeg(deg - allowanceMin / 60));
                     }
                 }
             }
         }
-        double run = layout.referenceAlongM() - alongM;
-        double fromDeg = run > 0 ? Angles.atanDeg((lowestM - 1 - layout.referenceHeightM()) / run) : SCAN_FROM_DEG;
-        return Math.max(SCAN_FROM_DEG, fromDeg);
-    }
-
-    /** Greatest on-slope eye height at a distance, metres, without allowance; NaN where none. */
-    public static double greatestOnSlopeM(Layout layout, double alongM, boolean upper) {
-        double base = layout.referenceHeightM();
-        double run = layout.referenceAlongM() - alongM;
-        double from = Angles.firstTrue(SCAN_FROM_DEG, SCAN_TO_DEG, SCAN_STEP_DEG,
-            deg -> onSlope(layout, alongM, base + run * Angles.tanDeg(deg), 0, upper));
-        double to = Angles.firstTrue(from + 1e-9, SCAN_TO_DEG, SCAN_STEP_DEG,
-            deg -> !onSlope(layout, alongM, base + run * Angles.tanDeg(deg), 0, upper));
-        return base + run * Angles.tanDeg(to);
+        Collections.sort(edges);
+        List<Gap> gaps = new ArrayList<>();
+        for (int i = 0; i < edges.size(); i++) {
+            double from = edges.get(i);
+            double to = i + 1 < edges.size() ? edges.get(i + 1) : from + 2;
+            if (to - from > SAME_M) {
+                gaps.add(new Gap(from, (from + to) / 2));
+            }
+        }
+        return gaps;
     }
 
     /** Height over a distance of the nominal slope through the reference of the layout, metres. */

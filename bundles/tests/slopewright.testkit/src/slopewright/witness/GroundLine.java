@@ -45,6 +45,19 @@ public record GroundLine(List<Station> stations) {
         return new GroundLine(list);
     }
 
+    /** Two distances and every station between them: from one to the next the line is straight, metres. */
+    public List<Double> bendsM(double fromM, double toM) {
+        List<Double> list = new ArrayList<>();
+        list.add(fromM);
+        for (Station station : stations) {
+            if (station.alongM() > fromM && station.alongM() < toM) {
+                list.add(station.alongM());
+            }
+        }
+        list.add(toM);
+        return list;
+    }
+
     /** Height at a distance, metres. */
     public double heightM(double alongM) {
         Station before = stations.get(0);

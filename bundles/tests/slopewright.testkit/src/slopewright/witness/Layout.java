@@ -1,6 +1,7 @@
 package slopewright.witness;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * An indicator as it stands.
@@ -22,12 +23,12 @@ public record Layout(Edition edition, Family family, double slopeDeg, double axi
 
     /** Distance from the threshold of the mean of the reference units (the bars of a T form, the near bar of bars), metres. */
     public double referenceAlongM() {
-        return reference().stream().mapToDouble(LightUnit::alongM).average().orElseThrow();
+        return mean(LightUnit::alongM);
     }
 
     /** Mean lens height of the reference units, metres. */
     public double referenceHeightM() {
-        return reference().stream().mapToDouble(LightUnit::heightM).average().orElseThrow();
+        return mean(LightUnit::heightM);
     }
 
     /** Least setting of all units: angle A of a row, degrees. */
@@ -40,12 +41,16 @@ public record Layout(Edition edition, Family family, double slopeDeg, double axi
         return units.stream().filter(unit -> unit.id().equals(id)).findFirst().orElseThrow();
     }
 
-    private List<LightUnit> reference() {
-        String bar = units.get(0).bar();
-        if (family.tForm()) {
-            bar = "bar";
+    private double mean(ToDoubleFunction<LightUnit> quantity) {
+        String wanted = family.tForm() ? "bar" : units.get(0).bar();
+        double sum = 0;
+        int count = 0;
+        for (LightUnit unit : units) {
+            if (unit.bar().equals(wanted)) {
+                sum += quantity.applyAsDouble(unit);
+                count++;
+            }
         }
-        String wanted = bar;
-        return units.stream().filter(unit -> unit.bar().equals(wanted)).toList();
+        return sum / count;
     }
 }

@@ -46,7 +46,7 @@ public final class Signals {
     }
 
     /** Plan distance of the eye from a place, along and across the turned axis, metres. */
-    private static double[] bearing(Layout layout, double alongM, double rightM, Eye eye) {
+    static double[] bearing(Layout layout, double alongM, double rightM, Eye eye) {
         double turn = Math.toRadians(layout.axisTurnDeg());
         double dAlong = eye.alongM() - alongM;
         double dRight = eye.rightM() - rightM;

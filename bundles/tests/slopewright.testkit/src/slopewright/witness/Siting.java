@@ -5,7 +5,6 @@ public final class Siting {
     private static final double WALK_FROM_M = 0.5;
     private static final double WALK_TO_M = 6000;
     private static final double WALK_STEP_M = 5;
-    private static final double FINE_STEP_M = 0.5;
 
     private Siting() {
     }
@@ -69,7 +68,7 @@ public final class Siting {
     /** Where a lens has the nominal slope at a height over the threshold, metres. */
     public static double slopeDistanceM(Ground ground, double slopeDeg, double heightM) {
         double tan = Angles.tanDeg(slopeDeg);
-        return Angles.firstTrue(0, WALK_TO_M, FINE_STEP_M, x -> x * tan + ground.lensM(x) >= heightM);
+        return Angles.firstTrue(ground.site().bendsM(0, WALK_TO_M), x -> x * tan + ground.lensM(x) >= heightM);
     }
 
     /** Least distance at which the least on-slope eye height over the threshold reaches a height, metres. */
@@ -80,7 +79,7 @@ public final class Siting {
     /** Where a unit meant for a place on level ground goes on the ground as it is (level difference made good), metres. */
     static double levelled(Ground ground, double placeM, double tan) {
         double target = placeM * tan;
-        return Angles.firstTrue(placeM - 1000, placeM + 3000, FINE_STEP_M, x -> x * tan + ground.lensM(x) >= target);
+        return Angles.firstTrue(ground.site().bendsM(placeM - 1000, placeM + 3000), x -> x * tan + ground.lensM(x) >= target);
     }
 
     /** Distance of the effective origin of a glide path from the threshold, metres: where it meets the runway profile. */
@@ -89,7 +88,7 @@ public final class Siting {
             return path.originM();
         }
         double tan = Angles.tanDeg(path.pathDeg());
-        return Angles.firstTrue(0, WALK_TO_M, FINE_STEP_M, x -> x * tan + runway.heightM(x) >= path.thresholdHeightM());
+        return Angles.firstTrue(runway.bendsM(0, WALK_TO_M), x -> x * tan + runway.heightM(x) >= path.thresholdHeightM());
     }
 
     /**

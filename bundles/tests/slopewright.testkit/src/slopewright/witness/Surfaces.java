@@ -86,7 +86,7 @@ public final class Surfaces {
 
     /** Distance from the threshold of the runway reference point: where the visual path meets the runway profile, metres. */
     public static double referencePointM(Layout layout, GroundLine runway) {
-        return Angles.firstTrue(-1000, 8000, 1, x -> EyeHeights.nominalM(layout, x) <= runway.heightM(x));
+        return Angles.firstTrue(runway.bendsM(-1000, 8000), x -> EyeHeights.nominalM(layout, x) <= runway.heightM(x));
     }
 
     /** Height of the runway reference point above the threshold, metres. */

@@ -9,7 +9,8 @@
  * <ol start="1">
  * <li>Pack {@code icao.md} 3.2 / {@code ca-2020-02}. The table says "2° to 4°" and "over 4°", the Canadian alert "begin at 4°".
  * Chosen: <b>steep above 4°, exactly 4° is still standard</b>; exactly 7° is still the 30' set.
- * <li>Steep row of four: equal steps (over 4°: −45/−15/+15/+45'; over 7°: −90/−30/+30/+90'); row of two ±22.5' and ±30'. Doubtful,
+ * <li>Steep row of four: equal steps (over 4°: −45/−15/+15/+45'; over 7°: −90/−30/+30/+90'); row of two ±22.5' and ±30'.
+ * Doubtful,
  * from memory; Canada fits A at −40'. Steep row of four beside a glide path: "not settled", so {@code Settings.row} throws.
  * <li>Row of two beside a glide path: nothing printed, ±15' kept. Under {@code easa}, {@code casa} the ICAO settings are inherited.
  * {@code faa}: no steep set is printed (table to 4°), offsets kept at every slope.
@@ -19,7 +20,9 @@
  * <li>Heliport sector unit: the text does not say the 45' lie evenly about the slope. Chosen: centred (edges θ−37.5', θ−22.5',
  * θ+22.5').
  * <li>Heliport pair: edges generalised from the 6° example, green 2°, on-path θ±15'.
- * <li>Two bars: near θ−0.25°, far θ+0.25°; LOW_CUSTOM θ−0.5°, θ. Three bars: θ−0.25°, θ, θ+0.25°, with θ the <i>lower</i> path.
+ * <li>Two bars: near θ−0.25°, far θ+0.25°; LOW_CUSTOM θ−0.5°, θ. Three bars: θ−0.25°, θ, θ+0.25°,
+ * with θ the <i>lower</i>
+ * path.
  * <li>Tri-colour and pulsating: no printed sector edges; they are always an input. The dark amber at the green-red edge is not
  * modelled.
  * </ol>
@@ -45,13 +48,15 @@
  * <li>Glide path, ICAO: the angle that levels the lens is the slope θ (the eye line), not M. Origin by height: where the path meets
  * the <b>runway</b> profile; by distance: at that profile's elevation. The visual slope is used for the eye line (the path's own
  * angle only for the origin by height). If the minimum clearance fails, D grows until it is just met. Deviating: "lens against
- * threshold" read without the origin's elevation would give D = O + EAH cot θ − lens·cot θ; the two differ by z(O)·cot θ, only where
+ * threshold" read without the origin's elevation would give D = O + EAH cot θ − lens·cot θ; the
+ * two differ by z(O)·cot θ, only where
  * the origin is given by a distance on a sloping runway.
  * <li>Glide path, {@code faa}: D = origin (group 4 + 300 ft), no level correction, no clearance check. Settings GLIDE_PATH only
  * where the caller says so (printed for group 4 beside an ILS).
  * <li>{@code faa} without a glide path: lowest on-course signal equals the crossing height with the lens on the ground line.
  * <li>"Shortest distance": first distance outward where the least on-slope eye height reaches the required one; walked in steps of 5
- * m (0.5 m for slope lines), then halved. A dip shorter than the step can be missed.
+ * m, then halved, so that a dip shorter than the step can be missed. Slope lines: from station to station, between which the ground is
+ * straight and a line meets it once.
  * <li>T forms: distance from the nominal height at θ; legs at the printed offsets from the <i>level</i> place of the bar (H cot θ),
  * each moved until its own cut-off crosses the threshold as high as on level ground. Glide path demand for T forms: the eye line as
  * in 15. 280 m is the drawn figure, 286.22 m the exact one.

@@ -34,7 +34,7 @@ final class Draw {
         this.combination = combination;
         edition = Trial.edition(combination);
         family = Trial.family(combination);
-        random = new Random(combination.hashCode());
+        random = Trial.random(combination.hashCode());
     }
 
     /** Returns the next layout. */

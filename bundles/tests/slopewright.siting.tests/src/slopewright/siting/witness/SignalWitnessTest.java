@@ -42,7 +42,7 @@ class SignalWitnessTest {
     void bothSeeTheSame(String combination) {
         Differences differences = new Differences();
         Draw draw = new Draw(combination);
-        Random random = new Random(combination.hashCode() + 1L);
+        Random random = Trial.random(combination.hashCode() + 1L);
         for (int i = 0; i < Trial.count(); i++) {
             Trial trial = draw.next(i);
             Optional<Siting> product = trial.product();

@@ -24,7 +24,7 @@ class SurfaceWitnessTest {
     private static final int BEARINGS = 360;
     private static final int POINTS = 40;
 
-    private final Random random = new Random(20_261_130);
+    private final Random random = Trial.random(20_261_130);
     private final Differences differences = new Differences();
     private Surface witness;
     private ProtectionSurface product;

@@ -2,6 +2,7 @@ package slopewright.siting.witness;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
@@ -33,9 +34,15 @@ record Trial(String name, Plan plan, Ground ground, Demand demand, int code, App
 
     /** Number of layouts of each family under each rule set; more for a soak. */
     private static final int USUAL = 12;
+    private static final long SEED_STEP = 0x9E3779B97F4A7C15L;
 
     static int count() {
         return Integer.getInteger("slopewright.witness.cases", USUAL);
+    }
+
+    /** Returns numbers that are the same in every run; others where a seed is named, so that a soak can go on where another ended. */
+    static Random random(long number) {
+        return new Random(number + Long.getLong("slopewright.witness.seed", 0) * SEED_STEP);
     }
 
     /** Returns every family under every rule set that covers it on both sides, as {@code edition family}. */
