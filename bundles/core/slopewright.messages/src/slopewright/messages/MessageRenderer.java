@@ -97,7 +97,8 @@ public final class MessageRenderer {
     /** Returns the words of a message; a key without a sentence is written with its arguments, so that nothing is lost. */
     public String render(Message message) {
         return catalogue.find(message.key()).map(pattern -> filled(pattern, message.arguments()))
-                .orElseGet(() -> message.key() + " [" + String.join(", ", message.arguments().stream().map(this::write).toList()) + "]");
+                .orElseGet(() -> message.key() + " [" + String.join(", ", message.arguments().stream().map(
+                        argument -> written(argument, message.arguments())).toList()) + "]");
     }
 
     private String filled(String pattern, List<Argument> arguments) {
@@ -105,11 +106,35 @@ public final class MessageRenderer {
         StringBuilder text = new StringBuilder();
         while (places.find()) {
             int at = Integer.parseInt(places.group(1));
-            String filled = at >= arguments.size() ? places.group() : places.group(2) == null ? write(arguments.get(at))
+            String filled = at >= arguments.size() ? places.group() : places.group(2) == null ? written(arguments.get(at), arguments)
                     : places.group(isOne(arguments.get(at)) ? 2 : 3);
             places.appendReplacement(text, Matcher.quoteReplacement(filled));
         }
         return places.appendTail(text).toString();
+    }
+
+    /** Writes an argument of a sentence: a number so exactly that it differs in print from each of its kind there that it differs from. */
+    private String written(Argument argument, List<Argument> sentence) {
+        if (!(argument instanceof Argument.Quantity quantity)) {
+            return write(argument);
+        }
+        int most = 0;
+        for (Argument other : sentence) {
+            if (other instanceof Argument.Quantity beside && beside.notation() == quantity.notation()) {
+                most = Math.max(most, more(quantity.value(), beside.value(), quantity.notation(), quantity.notation().same()));
+            }
+        }
+        return quantity(quantity.value(), quantity.notation(), most);
+    }
+
+    /** Returns how many more decimals tell two numbers of a kind apart; none where they count as equal. */
+    private int more(double value, double other, Notation notation, double same) {
+        for (int more = 0; more <= Rounding.MOST_DECIMALS && Rounding.isApart(value, other, same); more++) {
+            if (!quantity(value, notation, more).equals(quantity(other, notation, more))) {
+                return more;
+            }
+        }
+        return 0;
     }
 
     private static boolean isOne(Argument argument) {
@@ -148,31 +173,67 @@ public final class MessageRenderer {
      * @return the text, with the decimal sign of the language
      */
     public String quantity(double value, Notation notation) {
+        return quantity(value, notation, 0);
+    }
+
+    /** Writes a number with its unit and so many decimals more than it has otherwise. */
+    private String quantity(double value, Notation notation, int more) {
         return switch (notation) {
-            case METRES -> length(value, 2);
-            case DECIMETRES -> length(value, 1);
-            case MILLIMETRES -> length(value, 3);
-            case WHOLE_METRES -> length(value, 0);
-            case METRES_AND_FEET -> feet ? length(value, 2)
-                    : fixed(value, 2) + " m (" + fixed(Lengths.metresToFeet(value), 1) + " ft)";
-            case KILOMETRES -> feet ? grouped(Math.round(Lengths.metresToFeet(value))) + " ft" : fixed(value / 1000, 2) + " km";
-            case DEGREES_MINUTES -> decimalDegrees ? rounded(value, 4) + "°" : local(Angles.format(value));
-            case DEGREES -> fixed(value, 2) + "°";
-            case WHOLE_DEGREES -> plain(value) + "°";
+            case METRES -> length(value, 2, more);
+            case MARGIN -> length(value, 2, Math.max(more, more(value, 0, Notation.METRES, 0)));
+            case DECIMETRES -> length(value, 1, more);
+            case MILLIMETRES -> length(value, 3, more);
+            case WHOLE_METRES -> length(value, 0, more);
+            case METRES_AND_FEET -> feet ? length(value, 2, more) : length(value, 2, more) + " (" + inFeet(value, 2, more) + ")";
+            case KILOMETRES -> !feet ? fixed(value / 1000, 2 + more) + " km"
+                    : more == 0 ? grouped(Math.round(Lengths.metresToFeet(value))) + " ft" : inFeet(value, 0, more);
+            case DEGREES_MINUTES -> decimalDegrees ? rounded(value, 4 + more) + "°" : more == 0 ? local(Angles.format(value))
+                    : degreesMinutes(value, 1 + more);
+            case DEGREES -> fixed(value, 2 + more) + "°";
+            case WHOLE_DEGREES -> rounded(value, 2 + more) + "°";
             case BEARING -> String.format(Locale.ROOT, "%03d°", Math.floorMod(Math.round(value), 360));
-            case MINUTES -> fixed(value, 1) + "'";
-            case PERCENT -> fixed(value, 2) + " %";
+            case MINUTES -> fixed(value, 1 + more) + "'";
+            case PERCENT -> fixed(value, 2 + more) + " %";
             case YEAR -> fixed(value, 1);
             case COUNT -> grouped(Math.round(value));
-            case NUMBER -> plain(value);
+            case NUMBER -> rounded(value, 2 + more);
             case EXACT -> exact(value);
-            case THOUSANDTHS -> fixed(value, 3);
-            default -> plain(value) + " " + notation.unit();
+            case THOUSANDTHS -> fixed(value, 3 + more);
+            default -> rounded(value, 2 + more) + " " + notation.unit();
         };
     }
 
-    private String length(double metres, int decimals) {
-        return feet ? fixed(Lengths.metresToFeet(metres), Math.max(1, decimals - 1)) + " ft" : fixed(metres, decimals) + " m";
+    /**
+     * Writes a length so exactly that it differs in print from another one.
+     *
+     * @param metres the length
+     * @param other  the other one, such as its limit, metres
+     * @param same   how near the two count as equal, metres
+     * @param among  the greatest of those that stand beside it, which all have as many decimals, metres
+     * @return the text with its unit, to the centimetre where that is enough and not too much
+     */
+    public String told(double metres, double other, double same, double among) {
+        double factor = feet ? Lengths.metresToFeet(1) : 1;
+        int usual = Math.max(feet ? Rounding.ofLength(among, 1) : 0, Rounding.ofLength(among, 2) - (feet ? 1 : 0));
+        return fixed(metres * factor, Rounding.telling(metres * factor, other * factor, usual, same * factor)) + (feet ? " ft" : " m");
+    }
+
+    private String length(double metres, int decimals, int more) {
+        return feet ? inFeet(metres, decimals, more) : fixed(metres, Rounding.ofLength(metres, decimals) + more) + " m";
+    }
+
+    private String inFeet(double metres, int decimals, int more) {
+        return fixed(Lengths.metresToFeet(metres), Math.max(Rounding.ofLength(metres, 1), Rounding.ofLength(metres, decimals) - 1) + more)
+                + " ft";
+    }
+
+    private String degreesMinutes(double degrees, int decimals) {
+        BigDecimal minutes = BigDecimal.valueOf(Math.abs(degrees)).multiply(BigDecimal.valueOf(60)).setScale(decimals,
+                RoundingMode.HALF_UP);
+        BigDecimal[] parts = minutes.divideAndRemainder(BigDecimal.valueOf(60));
+        String rest = parts[1].toPlainString();
+        return local((degrees < 0 && minutes.signum() > 0 ? "-" : "") + parts[0].toBigInteger() + "°" + (rest.indexOf('.') < 2 ? "0" : "")
+                + rest + "'");
     }
 
     /** Writes a number with so many decimals and the decimal sign of the language; never a zero with a minus. */

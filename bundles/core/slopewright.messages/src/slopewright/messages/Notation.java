@@ -2,8 +2,10 @@ package slopewright.messages;
 
 /** How a number is written. Lengths are metres, angles decimal degrees unless the notation says otherwise. */
 public enum Notation {
-    /** Metres to the centimetre: {@code 12.34 m}. */
+    /** Metres to the centimetre, to the decimetre from a kilometre on and whole from ten: {@code 12.34 m}. */
     METRES("m"),
+    /** As metres, and what decides: never rounded to nothing, however small it is: {@code 0.004 m}. */
+    MARGIN("m"),
     /** Metres to the decimetre: {@code 12.3 m}. */
     DECIMETRES("m"),
     /** Metres to the millimetre: {@code 12.345 m}. */
@@ -53,10 +55,25 @@ public enum Notation {
     /** Watts. */
     WATTS("W");
 
+    /** What a length of the model can hold, metres. */
+    private static final double MODEL_M = 0.001;
+    /** What an angle of the model can hold, decimal degrees. */
+    private static final double MODEL_DEG = 1e-6;
+
     private final String unit;
 
     Notation(String unit) {
         this.unit = unit;
+    }
+
+    /** Returns how near two numbers count as equal, in the unit: what a model can hold of lengths and angles. */
+    double same() {
+        return switch (unit) {
+            case "m" -> MODEL_M;
+            case "deg" -> MODEL_DEG;
+            case "min" -> MODEL_DEG * 60;
+            default -> 0;
+        };
     }
 
     /** Returns the unit of the number that it takes; empty where there is none. */

@@ -14,6 +14,11 @@ public final class Words {
         return new Argument.Quantity(metres, Notation.METRES);
     }
 
+    /** Writes a length in metres that decides by its sign, such as a margin: it is never rounded to nothing. */
+    public static Argument margin(double metres) {
+        return new Argument.Quantity(metres, Notation.MARGIN);
+    }
+
     /** Writes a length in metres to the decimetre. */
     public static Argument dm(double metres) {
         return new Argument.Quantity(metres, Notation.DECIMETRES);

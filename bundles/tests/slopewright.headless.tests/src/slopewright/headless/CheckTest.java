@@ -224,8 +224,8 @@ class CheckTest {
                 english);
         assertTrue(german.contains("\n" + counts.get(Verdict.NOT_MET) + " nicht erfüllt, " + counts.get(Verdict.TO_CLEAR_UP)
                 + " zu klären"), german);
-        assertTrue(german.contains("Wert 6,0000 min, Grenze 1,0000 min, Abstand -5,0000 min"), "the decimal sign of the language");
-        assertTrue(english.contains("value 6.0000 min, limit 1.0000 min, margin -5.0000 min"));
+        assertTrue(german.contains("Wert 4,30 m, Grenze 8,10 m, Abstand -3,80 m"), "the decimal sign of the language");
+        assertTrue(english.contains("value 4.30 m, limit 8.10 m, margin -3.80 m"));
         assertNotEquals(english.lines().count(), 0);
         assertEquals(english.lines().count(), german.lines().count());
     }

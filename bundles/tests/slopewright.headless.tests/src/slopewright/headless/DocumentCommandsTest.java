@@ -45,7 +45,7 @@ class DocumentCommandsTest {
 
     /**
      * What a report prints is what the check counts: every finding with its value and limit, everything that is met with the least
-     * margin of its indicator among those of its rule, the least first with value and limit, to three decimals. Of more than twelve that
+     * margin of its indicator among those of its rule, the least first with value and limit, to the last digit. Of more than twelve that
      * are met the others are counted.
      */
     @Test
@@ -140,7 +140,18 @@ class DocumentCommandsTest {
         Matcher printed = NUMBER.matcher(cell);
         return printed.matches() && printed.group(3).equals(unit)
                 && Math.abs(Double.parseDouble(printed.group(1)) - number.asDouble())
-                <= 0.5 * Math.pow(10, -Math.max(3, printed.group(2) == null ? 0 : printed.group(2).length() - 1)) + 1e-9;
+                <= 0.5 * Math.pow(10, -Math.max(digits(unit), printed.group(2) == null ? 0 : printed.group(2).length() - 1))
+                        + (unit.equals(" m") ? 0.001 : 1e-9);
+    }
+
+    /** A length shows every digit that it is rounded to, and one at its limit stands as it; of all else zeros at the end are left out. */
+    private static int digits(String unit) {
+        return switch (unit) {
+            case " m" -> 0;
+            case "'", " h", " kt", " W", " cd" -> 1;
+            case " %", " V", " A" -> 2;
+            default -> 3;
+        };
     }
 
     /** The layout that the rule set gives, on the command line and in the calculation of the report. */

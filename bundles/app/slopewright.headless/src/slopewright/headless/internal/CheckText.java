@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
+import slopewright.checks.MeasureText;
 import slopewright.checks.Outcome;
 import slopewright.checks.Stages;
 import slopewright.checks.Verdict;
@@ -84,17 +85,13 @@ final class CheckText {
         streams.sayf("  %-14s %-8s %-8s %s", words.write(outcome.verdict().term()), weight, outcome.rule(),
                 words.write(outcome.elementPath()));
         streams.say("      " + words.render(outcome.explanation()));
-        outcome.measure().ifPresent(measure -> say("      ", "check.value", number(measure.value(), measure.unit()),
-                number(measure.limit(), measure.unit()), number(measure.margin(), measure.unit())));
+        outcome.measure().map(measure -> MeasureText.of(measure, words)).ifPresent(text -> say("      ", "check.value", text.value(),
+                text.limit(), text.margin()));
         if (!outcome.missing().isEmpty()) {
             streams.say("      " + words.render(Message.of("check.missing", Words.list(outcome.missing()))));
         }
         outcome.citation().ifPresent(citation -> say("      ", outcome.toConfirm() ? "check.source-to-confirm" : "check.source",
                 words.write(citation.text()), words.write(Words.term("provenance." + citation.provenance().key()))));
-    }
-
-    private String number(double value, String unit) {
-        return words.fixed(value, DECIMALS) + (unit.isEmpty() ? "" : " " + unit);
     }
 
     private void say(String indent, String key, String... texts) {

@@ -59,7 +59,7 @@ final class AcceptanceFindings {
         }
         SurfaceComparison compared = obstacles.value().get();
         compared.governingUnshielded().filter(worst -> worst.isPenetrating()).ifPresent(worst -> say(Message.of("asbuilt.through",
-                Words.name(worst.label()), Words.m(-worst.marginM()))));
+                Words.name(worst.label()), Words.margin(-worst.marginM()))));
         if (!compared.uncompared().isEmpty()) {
             say(Message.of("asbuilt.uncompared", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())));
         } else if (compared.isUnsurveyed()) {

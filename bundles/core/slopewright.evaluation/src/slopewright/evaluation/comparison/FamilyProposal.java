@@ -136,7 +136,7 @@ final class FamilyProposal {
         SurfaceComparison compared = obstacles.value().get();
         compared.governing().filter(ObstacleComparison::isPenetrating).ifPresent(worst -> objections.add(Message.of(
                 worst.shielding().isBacked() ? "comparison.through-shielded" : "comparison.through", Words.name(worst.label()),
-                Words.m(-worst.marginM()), Words.name(worst.shielding().by()))));
+                Words.margin(-worst.marginM()), Words.name(worst.shielding().by()))));
         if (!compared.uncompared().isEmpty()) {
             open.add(Message.of("comparison.uncompared", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())));
         } else if (compared.isUnsurveyed()) {

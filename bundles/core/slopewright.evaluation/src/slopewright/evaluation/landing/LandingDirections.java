@@ -239,7 +239,7 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
                 blocked = blocked.isPresent() ? blocked : against.reason();
             }
             if (worst.filter(found -> found.worst().excessM() > 0).isPresent()) {
-                blocked = Optional.of(Message.of("landing.through", Words.name(worst.get().label()), Words.m(-worst.get().marginM()),
+                blocked = Optional.of(Message.of("landing.through", Words.name(worst.get().label()), Words.margin(-worst.get().marginM()),
                         line.get().message()));
             }
             Optional<PadArea.Where> onPad = held.stream().flatMap(against -> against.onPad().stream()).findFirst();

@@ -175,7 +175,7 @@ public record PortableSetUp(Argument label, LocalDate date, Siting siting, boole
             if (line.isBlocked()) {
                 boolean asSet = line.marginM().getAsDouble() < 0;
                 blockers.add(Message.of(asSet ? "portable.through" : "portable.through-when-off", Words.name(line.obstacle()),
-                        Words.m(-(asSet ? line.marginM() : line.lowestMarginM()).getAsDouble()), line.kind().message(),
+                        Words.margin(-(asSet ? line.marginM() : line.lowestMarginM()).getAsDouble()), line.kind().message(),
                         Words.min(sight.allowance().minutes())));
             }
         }

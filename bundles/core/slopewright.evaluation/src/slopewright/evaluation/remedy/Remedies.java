@@ -226,7 +226,7 @@ public final class Remedies {
         double excess = compared.governingUnshielded().orElseThrow().worst().excessM();
         double by = excess / Angles.tanDeg(laid.lowestOnSlopeDeg());
         return moved(RemedyKind.MOVE_UPWIND_BY_CROSSING_HEIGHT, OptionalDouble.of(by), RemedyChange::move, "remedy.move-by-height",
-                Message.of("remedy.move-by-height-none", Words.wholeM(up(by, SET_OUT_M)), Words.m(excess)));
+                Message.of("remedy.move-by-height-none", Words.wholeM(up(by, SET_OUT_M)), Words.margin(excess)));
     }
 
     private Remedy moved(RemedyKind kind, OptionalDouble by, BiConsumer<ApproachAid, Double> change, String key, Message otherwise) {

@@ -45,7 +45,7 @@ final class StandingAgainst {
     /** Adds what is known to stand under or over the surface of an aid. */
     void add(AidEvaluation aid, double excessM, Optional<Message> remark) {
         Message against = Message.of(excessM > 0 ? "map.against.through" : "map.against.below", ElementNames.of(aid.aid()),
-                Words.m(Math.abs(excessM)));
+                Words.margin(Math.abs(excessM)));
         said.add(remark.map(more -> Message.of("map.against.remarked", against, more)).orElse(against));
         if (!(excessM <= worstExcessM)) {
             worstExcessM = excessM;

@@ -139,8 +139,8 @@ class UnitChoiceTest {
         Patience.pause(300);
         for (Outcome outcome : document.lastResult().orElseThrow().outcomes()) {
             texts.add(MessageTexts.of(outcome.explanation()));
-            texts.add(OutcomeTexts.quantity(outcome.value(), outcome.unit()));
-            texts.add(OutcomeTexts.signed(outcome.margin(), outcome.unit()));
+            texts.add(OutcomeTexts.value(outcome));
+            texts.add(OutcomeTexts.margin(outcome));
             texts.addAll(OutcomeTexts.steps(outcome));
         }
         for (Identified element : Ids.elements(document.project())) {

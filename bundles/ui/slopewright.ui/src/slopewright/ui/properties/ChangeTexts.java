@@ -86,7 +86,7 @@ public final class ChangeTexts {
     /** Returns a verdict with its margin; a word for none. */
     public static String outcome(Optional<Outcome> outcome) {
         return outcome.map(found -> {
-            String margin = OutcomeTexts.signed(found.margin(), found.unit());
+            String margin = OutcomeTexts.margin(found);
             return OutcomeTexts.verdict(found) + (margin.isEmpty() ? "" : " (" + margin + ")");
         }).orElseGet(() -> PropertyTexts.get("change.none"));
     }

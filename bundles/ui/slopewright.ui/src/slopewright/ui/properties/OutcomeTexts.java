@@ -7,10 +7,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import slopewright.checks.Measure;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
-import slopewright.geometry.Lengths;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Rounding;
 import slopewright.standards.Provenance;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
@@ -60,30 +61,52 @@ public final class OutcomeTexts {
         return PropertyTexts.get("provenance." + provenance.key());
     }
 
+    /** Returns the value of an outcome with its unit, told apart from its limit; empty where it has none. */
+    public static String value(Outcome outcome) {
+        return outcome.measure().map(measure -> number(measure.value(), measure.limit(), same(measure), measure.unit(), "")).orElse("");
+    }
+
+    /** Returns the limit of an outcome with its unit, told apart from its value; empty where it has none. */
+    public static String limit(Outcome outcome) {
+        return outcome.measure().map(measure -> number(measure.limit(), measure.value(), same(measure), measure.unit(), "")).orElse("");
+    }
+
+    /** Returns the margin of an outcome with its sign and unit, never as nothing where it decides; empty where it has none. */
+    public static String margin(Outcome outcome) {
+        return outcome.measure().map(measure -> number(measure.margin(), 0, same(measure), measure.unit(), "+")).orElse("");
+    }
+
+    /** Within what the model can hold a value is at its limit and stands as it. */
+    private static double same(Measure measure) {
+        return measure.isMet() ? measure.resolution() : 0;
+    }
+
     /** Returns a number with its unit, lengths in the unit that the user prefers; empty where there is none. */
     public static String quantity(OptionalDouble value, String unit) {
-        return withUnit(value, unit, "");
+        return value.isEmpty() ? "" : number(value.getAsDouble(), value.getAsDouble(), 0, unit, "");
     }
 
-    /** Returns a number with its sign and unit, lengths in the unit that the user prefers; empty where there is none. */
+    /** Returns a margin with its sign and unit, never as nothing where it is not; empty where there is none. */
     public static String signed(OptionalDouble value, String unit) {
-        return withUnit(value, unit, "+");
+        return value.isEmpty() ? "" : number(value.getAsDouble(), 0, 0, unit, "+");
     }
 
-    private static String withUnit(OptionalDouble value, String unit, String plus) {
-        if (value.isEmpty()) {
-            return "";
-        }
+    private static String number(double value, double other, double same, String unit, String plus) {
         if (unit.equals("deg") && Preferences.isMinutes()) {
-            String angle = QuantityFormat.preferred().degreesMinutes(value.getAsDouble());
-            return (angle.startsWith("-") ? "" : plus) + angle;
+            QuantityFormat format = QuantityFormat.preferred();
+            String angle = format.degreesMinutes(value);
+            if (!Rounding.isApart(value, other, same) || !angle.equals(format.degreesMinutes(other))) {
+                return (angle.startsWith("-") ? "" : plus) + angle;
+            }
         }
-        boolean feet = unit.equals("m") && Preferences.isFeet();
-        double number = feet ? Lengths.metresToFeet(value.getAsDouble()) : value.getAsDouble();
-        String sign = feet ? "ft" : unit(unit);
+        if (unit.equals("m")) {
+            String length = MessageTexts.renderer().told(value, other, same, Math.max(Math.abs(value), Math.abs(other)));
+            return (length.startsWith("-") ? "" : plus) + length;
+        }
+        String sign = unit(unit);
         boolean close = sign.isEmpty() || sign.equals("°") || sign.equals("′");
-        int decimals = unit.isEmpty() && number == Math.rint(number) ? 0 : unit.equals("deg") ? 4 : 2;
-        String text = MessageTexts.renderer().fixed(number, decimals);
+        int decimals = unit.isEmpty() && value == Math.rint(value) ? 0 : unit.equals("deg") ? 4 : 2;
+        String text = MessageTexts.renderer().fixed(value, Rounding.telling(value, other, decimals, same));
         return (text.startsWith("-") ? "" : plus) + text + (close ? "" : " ") + sign;
     }
 

@@ -29,7 +29,7 @@ public final class BarEdgeDistanceRule extends AidRule {
         Worst<UnitAt> nearest = Worst.of(facts.units(), unit -> Measure.atLeast(Math.abs(unit.rightM()) - half, least.value(), "m"));
         outcomes.about(facts.aid()).measured(nearest.measure()).resting(least)
                 .saying("distance", nearest.item().name(), Words.m(nearest.measure().value()), Words.m(least.value()))
-                .advising("outward", Words.m(-nearest.measure().margin()))
+                .advising("outward", Words.margin(-nearest.measure().margin()))
                 .step("edge-distance", Words.mm(Math.abs(nearest.item().rightM())), Words.mm(half), Words.mm(nearest.measure().value()))
                 .add();
     }

@@ -27,7 +27,7 @@ public final class AheadAtHoverRule extends AidRule {
             guarded(unit.unit(), outcomes, () -> outcomes.about(unit.unit())
                     .measured(Measure.atLeast(unit.alongM(), LEAST_M, "m").strict())
                     .saying(unit.alongM() >= LEAST_M ? "ahead" : "passed",
-                            unit.name(), Words.m(Math.abs(unit.alongM()))).advising("move").add());
+                            unit.name(), Words.margin(Math.abs(unit.alongM()))).advising("move").add());
         }
     }
 }

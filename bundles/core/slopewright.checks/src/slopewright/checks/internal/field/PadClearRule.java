@@ -42,11 +42,12 @@ public final class PadClearRule extends AidRule {
                 PadArea.Standing standing = area.standing(new FramePoint(unit.alongM(), unit.rightM(), 0), landingDeg);
                 if (standing.where() == PadArea.Where.UNKNOWN) {
                     outcomes.notEvaluated(unit.unit(), List.of(Message.of("missing.fato-bearing")),
-                            Message.of("FIELD-01.unknown-bearing", unit.name(), Words.m(-standing.clearM())));
+                            Message.of("FIELD-01.unknown-bearing", unit.name(), Words.margin(-standing.clearM())));
                     return;
                 }
                 outcomes.about(unit.unit()).measured(Measure.atLeast(standing.clearM(), 0, "m"))
-                        .saying(WORDS.get(standing.where()), unit.name(), Words.m(Math.abs(standing.outsideM())), Words.m(area.aroundM()))
+                        .saying(WORDS.get(standing.where()), unit.name(), Words.margin(Math.abs(standing.outsideM())),
+                                Words.m(area.aroundM()))
                         .advising("move").add();
             });
         }

@@ -47,7 +47,8 @@ public final class AntennaAreaRule extends AidRule {
                 .min(Comparator.comparingDouble(unit -> outsideM(unit, along, right, length, width))).orElseThrow();
         double outside = outsideM(nearest, along, right, length, width);
         outcomes.about(facts.aid()).measured(Measure.atLeast(outside, 0, "m").strict())
-                .saying(outside < 0 ? "inside" : "outside", nearest.name(), Words.m(Math.abs(outside)), Words.name(source), Words.m(length),
+                .saying(outside < 0 ? "inside" : "outside", nearest.name(), Words.margin(Math.abs(outside)),
+                        Words.name(source), Words.m(length),
                         Words.m(width))
                 .advising("confirm").add();
     }

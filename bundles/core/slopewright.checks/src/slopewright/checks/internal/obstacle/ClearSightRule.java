@@ -60,7 +60,7 @@ public final class ClearSightRule extends AidRule {
         }
         Seen seen = worst.get();
         outcomes.about(facts.aid()).measured(Measure.atLeast(seen.obstacle().marginM(), 0, "m").strict())
-                .saying(hidden ? "hidden" : "below", Words.name(seen.obstacle().label()), Words.m(Math.abs(seen.obstacle().marginM())),
+                .saying(hidden ? "hidden" : "below", Words.name(seen.obstacle().label()), Words.margin(Math.abs(seen.obstacle().marginM())),
                         Words.name(seen.unit().id()))
                 .advising("remove").add();
     }

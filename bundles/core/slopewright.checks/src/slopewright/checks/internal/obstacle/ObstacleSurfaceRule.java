@@ -104,7 +104,7 @@ public final class ObstacleSurfaceRule extends AidRule {
         Argument aid = ElementNames.of(facts.aid());
         Argument before = Words.m(-found.worst().point().alongM());
         Message text = Message.of(found.isPenetrating() ? "OBS-01.above" : "OBS-01.below", Words.name(found.label()),
-                Words.m(Math.abs(found.marginM())), aid, before);
+                Words.margin(Math.abs(found.marginM())), aid, before);
         if (found.isPenetrating() && found.shielding().kind() == Shielding.Kind.CLAIMED) {
             outcomes.notEvaluated(obstacle, List.of(Message.of("missing.shielding")), Message.of("OBS-01.claimed", text));
             return;
@@ -156,7 +156,7 @@ public final class ObstacleSurfaceRule extends AidRule {
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).measured(Measure.atLeast(worst.marginM(), 0, "m").strict())
                 .met(!penetrated).citing(citations)
                 .saying(worst.isPenetrating() ? worst.shielding().isBacked() ? "governing-shielded" : "governing-above" : "governing-below",
-                        surveyed, inside, Words.name(worst.label()), Words.m(Math.abs(worst.marginM())),
+                        surveyed, inside, Words.name(worst.label()), Words.margin(Math.abs(worst.marginM())),
                         Words.name(worst.shielding().by()));
         if (penetrated && !facts.evaluation().isProposal()) {
             RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),

@@ -59,7 +59,7 @@ public final class SurveyBlockObstaclesRule extends ProjectRule {
             outcomes.about(block).measured(Measure.atLeast(inside.marginM(), 0, "m").strict()).citing(citations)
                     .saying(inside.isPenetrating() ? "above" : "below", Words.count(count.points()), blockName, Words.count(count.inside()),
                             aidName, Words.name(count.point()), Words.m(-inside.worst().point().alongM()),
-                            Words.m(Math.abs(inside.marginM())),
+                            Words.margin(Math.abs(inside.marginM())),
                             Words.count(count.above()))
                     .advising("lower").add();
         }, () -> outcomes.about(block).met(true).citing(citations).saying("outside", blockName, aidName).add());

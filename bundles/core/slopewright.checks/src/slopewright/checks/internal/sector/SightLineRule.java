@@ -56,7 +56,7 @@ public final class SightLineRule extends AidRule {
         }
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(range, sector).advising("raise");
         worst.ifPresentOrElse(comparison -> entry.measured(Measure.atMost(excess, 0, "m").strict())
-                .saying(excess > 0 ? "above" : "below", Words.name(comparison.label()), Words.m(Math.abs(excess)), Words.deg(edge)),
+                .saying(excess > 0 ? "above" : "below", Words.name(comparison.label()), Words.margin(Math.abs(excess)), Words.deg(edge)),
                 () -> entry.met(true).saying("clear", Words.degrees(sector.value())));
         entry.add();
     }

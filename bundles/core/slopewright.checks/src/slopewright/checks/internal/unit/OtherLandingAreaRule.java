@@ -67,7 +67,7 @@ public final class OtherLandingAreaRule extends AidRule {
             boolean clear = nearest.outsideM() > 0;
             Argument area = ElementNames.of(nearest.area());
             outcomes.about(facts.aid()).measured(Measure.atLeast(nearest.outsideM(), 0, "m").strict())
-                    .saying(clear ? "clear" : "on", nearest.unit().name(), Words.m(Math.abs(nearest.outsideM())), area)
+                    .saying(clear ? "clear" : "on", nearest.unit().name(), Words.margin(Math.abs(nearest.outsideM())), area)
                     .advising("move").add();
         });
     }

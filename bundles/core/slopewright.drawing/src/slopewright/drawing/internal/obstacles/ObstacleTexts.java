@@ -66,7 +66,7 @@ public final class ObstacleTexts {
     private static List<Argument> state(Optional<ObstacleComparison> compared) {
         List<Argument> parts = new ArrayList<>();
         compared.filter(ObstacleComparison::isPenetrating).ifPresent(found -> {
-            parts.add(Message.of("drawing.through", Words.m(found.worst().excessM())));
+            parts.add(Message.of("drawing.through", Words.margin(found.worst().excessM())));
             if (found.shielding().isBacked()) {
                 parts.add(Message.of("drawing.shielded", Words.name(found.shielding().by())));
             }
@@ -112,7 +112,7 @@ public final class ObstacleTexts {
         Argument name = obstacles.blocks().stream().filter(block -> block.block() == governing.element()).findFirst()
                 .<Argument>map(block -> point(block, governing)).orElseGet(() -> Words.name(governing.label()));
         return Message.of(governing.isPenetrating() ? "drawing.governing-above" : "drawing.governing-below", name,
-                Words.m(Math.abs(governing.marginM())), Words.wholeM(-governing.worst().point().alongM()), drawn.origin());
+                Words.margin(Math.abs(governing.marginM())), Words.wholeM(-governing.worst().point().alongM()), drawn.origin());
     }
 
     /** Returns what was not compared and why, empty where everything was. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import slopewright.checks.Measure;
 import slopewright.checks.Outcome;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
@@ -87,7 +88,7 @@ final class AidChapter {
         siting.nominalEyeHeightM().ifPresent(nominal -> facts.add("nominal-eye-height", words.metresAndFeet(nominal)));
         siting.wheelClearanceM().ifPresent(clearance -> facts.add("wheel-clearance", words.metresAndFeet(clearance)));
         facts.add("margin", aid.obstacles().value().map(compared -> compared.governing()
-                .map(governing -> words.say(compared.isComplete() ? "margin-of" : "margin-of-incomplete", Words.m(governing.marginM()),
+                .map(governing -> words.say(compared.isComplete() ? "margin-of" : "margin-of-incomplete", Words.margin(governing.marginM()),
                         Words.name(governing.label())))
                 .orElseGet(() -> words.say(compared.isComplete() ? "margin-nothing-inside" : "margin-nothing-known")))
                 .orElseGet(() -> words.render(aid.obstacles().reason().orElse(Message.of("siting.no-surface")))));
@@ -118,7 +119,7 @@ final class AidChapter {
             html.row(List.of(words.name(wheels.group()), words.two(wheels.eyeToWheelM()), words.two(wheels.clearanceM()),
                     wheels.band().map(band -> words.two(band.desiredM())).orElse("-"),
                     wheels.band().map(band -> words.two(band.minimumM())).orElse("-"),
-                    wheels.band().map(band -> words.two(wheels.clearanceM() - band.desiredM())).orElse("-")));
+                    wheels.band().map(band -> words.margin(wheels.clearanceM() - band.desiredM(), Measure.LENGTH_M)).orElse("-")));
         }
         unknown.forEach(group -> html.row(List.of(group, words.term("not-known"), words.term("to-clear-up"), "", "", "")));
         html.endTable().close("div");

@@ -71,7 +71,7 @@ final class ComparisonChapter {
                     siting.map(found -> String.valueOf(found.units().size())).orElse(""),
                     siting.map(found -> words.two(found.distanceM())).orElse(""), siting.map(found -> words.two(found.mehtM())).orElse(""),
                     words.two(siting.map(Siting::wheelClearanceM).orElse(OptionalDouble.empty())),
-                    (words.two(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip()));
+                    (margin(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip()));
             String own = sentences(own(verdicts, shared));
             if (!own.isEmpty()) {
                 remarks.add(name(candidate) + ": " + own);
@@ -82,6 +82,10 @@ final class ComparisonChapter {
             html.remark("comparison-shared", Words.name(sentences(shared)));
         }
         why(chosen, families);
+    }
+
+    private String margin(OptionalDouble metres) {
+        return metres.isPresent() ? words.margin(metres.getAsDouble(), 0) : "";
     }
 
     /** Returns the remarks that most of the candidates share, so that they are said once. */
@@ -125,7 +129,7 @@ final class ComparisonChapter {
         own.obstacleMarginM().ifPresent(marginM -> {
             long better = covered.stream().filter(candidate -> candidate.obstacleMarginM().orElse(Double.NEGATIVE_INFINITY) > marginM
                     + EVEN_M).count();
-            reasons.add(Message.of(marginM < 0 ? "report.chosen-above" : "report.chosen-below", Words.m(Math.abs(marginM)),
+            reasons.add(Message.of(marginM < 0 ? "report.chosen-above" : "report.chosen-below", Words.margin(Math.abs(marginM)),
                     better == 0 ? Message.of("report.chosen-best") : Message.of("report.chosen-better", Words.count(better), Words.count(
                             covered.size()))));
         });

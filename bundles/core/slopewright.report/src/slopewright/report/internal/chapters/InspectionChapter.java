@@ -66,7 +66,7 @@ final class InspectionChapter {
 
     private String obstacle(ObstacleComparison governing) {
         return words.say(governing.isPenetrating() ? "flight-expected.above" : "flight-expected.below", Words.name(governing.label()),
-                Words.m(Math.abs(governing.marginM())));
+                Words.margin(Math.abs(governing.marginM())));
     }
 
     private String limit(Optional<CitedValue> limit) {

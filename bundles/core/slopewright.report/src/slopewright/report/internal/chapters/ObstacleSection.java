@@ -74,7 +74,7 @@ final class ObstacleSection {
 
     private void margin(SurfaceComparison compared) {
         compared.governing().ifPresent(governing -> html.paragraph(governing.isPenetrating() ? "governing-above" : "governing-below",
-                Words.name(governing.label()), Words.m(Math.abs(governing.marginM()))));
+                Words.name(governing.label()), Words.margin(Math.abs(governing.marginM()))));
     }
 
     private void table(SurfaceComparison compared, Siting siting) {
@@ -98,7 +98,8 @@ final class ObstacleSection {
     private List<String> cells(ObstacleComparison found, Siting siting) {
         return List.of(found.label(), kind(found.element()),
                 words.two(found.worst().point().alongM()) + ", " + words.two(found.worst().point().rightM()),
-                words.two(found.worst().point().heightM()), words.two(found.worst().limitM()), words.two(found.marginM()), state(found),
+                words.two(found.worst().point().heightM()), words.two(found.worst().limitM()), words.margin(found
+                        .marginM(), 0), state(found),
                 sight(found, siting));
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
+import slopewright.checks.MeasureText;
 import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
@@ -78,8 +79,12 @@ final class OutcomeTables {
     /** How many entries are sound, with the least margin of those that have one. */
     private String sound(List<Outcome> met) {
         return met.stream().filter(outcome -> outcome.margin().isPresent()).min(Comparator.comparingDouble(outcome -> outcome.margin()
-                .getAsDouble())).map(least -> words.say("data-met", Words.count(met.size()), Words.name(words.margin(least))))
+                .getAsDouble())).map(least -> words.say("data-met", Words.count(met.size()), Words.name(margin(least))))
                 .orElse(String.valueOf(met.size()));
+    }
+
+    private String margin(Outcome outcome) {
+        return words.measured(outcome).map(MeasureText::margin).orElse("");
     }
 
     private String name(Outcome outcome) {
@@ -115,21 +120,21 @@ final class OutcomeTables {
         List<String> elements = new ArrayList<>();
         groups.entrySet().stream().limit(MOST_ELEMENTS).forEach(group -> elements.add(((group.getValue().size() == 1 ? group.getKey()
                 : words.say("matrix-counted", Words.name(group.getKey()), Words.count(group.getValue().size()))) + " "
-                + words.margin(group.getValue().get(0))).strip()));
+                + margin(group.getValue().get(0))).strip()));
         if (groups.size() > MOST_ELEMENTS) {
             elements.add(words.say("matrix-more", Words.count(groups.size() - MOST_ELEMENTS)));
         }
         Outcome first = groups.values().iterator().next().get(0);
-        html.styledRow("pass", List.of(name(first), first.measure().isEmpty() ? "" : words.say("matrix-value-limit",
-                Words.name(words.value(first)), Words.name(words.limit(first))), words.say("matrix-met", Words.count(met.size()),
+        html.styledRow("pass", List.of(name(first), words.measured(first).map(text -> words.say("matrix-value-limit", Words.name(text
+                .value()), Words.name(text.limit()))).orElse(""), words.say("matrix-met", Words.count(met.size()),
                         Words.name(String.join("; ", elements))), met.stream().flatMap(outcome -> outcome.citation().stream())
                                 .map(citation -> documents.brief(citation, words) + " [" + words.provenance(citation) + "]").distinct()
                                 .collect(Collectors.joining("; "))));
     }
 
     private String measured(Outcome outcome) {
-        return outcome.measure().isEmpty() ? "" : words.say("matrix-value", Words.name(words.value(outcome)),
-                Words.name(words.limit(outcome)));
+        return words.measured(outcome).map(text -> words.say("matrix-value", Words.name(text.value()), Words.name(text.limit())))
+                .orElse("");
     }
 
     /**

@@ -90,7 +90,7 @@ final class SummaryTable {
 
     private String obstacle(AidEvaluation aid) {
         return aid.obstacles().value().map(compared -> compared.governing()
-                .map(governing -> words.say(compared.isComplete() ? "margin-of" : "margin-of-incomplete", Words.m(governing.marginM()),
+                .map(governing -> words.say(compared.isComplete() ? "margin-of" : "margin-of-incomplete", Words.margin(governing.marginM()),
                         Words.name(governing.label())))
                 .orElseGet(() -> words.say(compared.isComplete() ? "margin-nothing-inside" : "margin-nothing-known")))
                 .orElseGet(() -> words.render(aid.obstacles().reason().orElse(Message.of("siting.no-surface"))));

@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
+import slopewright.checks.MeasureText;
 import slopewright.checks.Outcome;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Notation;
+import slopewright.messages.Rounding;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.siting.ElementNames;
@@ -29,7 +31,6 @@ public final class ReportWords {
 
     private static final String PREFIX = "report.";
     private static final String LABEL = "label.";
-    private static final int MOST_DECIMALS = 6;
     private static final int USUAL_DECIMALS = 3;
 
     private final MessageRenderer renderer;
@@ -112,6 +113,16 @@ public final class ReportWords {
         return renderer.fixed(value, decimals);
     }
 
+    /**
+     * Returns a margin to the centimetre, and never as nothing where it decides.
+     *
+     * @param metres the margin
+     * @param same   how near to its limit a value counts as at it, metres
+     */
+    public String margin(double metres, double same) {
+        return fixed(metres, Rounding.telling(metres, 0, 2, same));
+    }
+
     /** Returns a number with its sign and so many decimals. */
     public String signed(double value, int decimals) {
         String text = renderer.fixed(value, decimals);
@@ -140,11 +151,7 @@ public final class ReportWords {
 
     /** Returns a number with up to three decimals, without those that say nothing. */
     public String plain(double value) {
-        return plain(value, USUAL_DECIMALS);
-    }
-
-    private String plain(double value, int decimals) {
-        String text = renderer.fixed(value, decimals);
+        String text = renderer.fixed(value, USUAL_DECIMALS);
         return text.matches("-?\\d+[.,]\\d+") ? text.replaceAll("[.,]?0+$", "") : text;
     }
 
@@ -231,33 +238,9 @@ public final class ReportWords {
                 argument)) || whole instanceof Argument.Series series && series.items().stream().anyMatch(item -> isPart(part, item));
     }
 
-    /** Returns the measured value of an outcome, so exactly that it differs from the limit in print where it differs in fact. */
-    public String value(Outcome outcome) {
-        return outcome.measure().map(measure -> number(measure.value(), decimals(measure.value(), measure.limit()), measure.unit()))
-                .orElse("");
-    }
-
-    /** Returns the limit of an outcome. */
-    public String limit(Outcome outcome) {
-        return outcome.measure().map(measure -> number(measure.limit(), USUAL_DECIMALS, measure.unit())).orElse("");
-    }
-
-    /** Returns the margin of an outcome. */
-    public String margin(Outcome outcome) {
-        return outcome.measure().map(measure -> number(measure.margin(), decimals(measure.margin(), 0), measure.unit())).orElse("");
-    }
-
-    /** Returns how many decimals tell a number from another one. */
-    private int decimals(double value, double other) {
-        int decimals = USUAL_DECIMALS;
-        while (decimals < MOST_DECIMALS && value != other && plain(value, decimals).equals(plain(other, decimals))) {
-            decimals++;
-        }
-        return decimals;
-    }
-
-    private String number(double value, int decimals, String unit) {
-        return plain(value, decimals) + unit(unit);
+    /** Returns value, limit and margin of an outcome in print. */
+    public Optional<MeasureText> measured(Outcome outcome) {
+        return outcome.measure().map(measure -> MeasureText.of(measure, renderer));
     }
 
     /** Returns how a unit of values and outcomes is written behind its number. */

@@ -20,11 +20,11 @@ public enum OutcomeColumn {
     /** How it came out. */
     VERDICT(false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
     /** The measured value. */
-    VALUE(true, outcome -> OutcomeTexts.quantity(outcome.value(), outcome.unit()), numbers(Outcome::value)),
+    VALUE(true, OutcomeTexts::value, numbers(Outcome::value)),
     /** The limit that decides. */
-    LIMIT(true, outcome -> OutcomeTexts.quantity(outcome.limit(), outcome.unit()), numbers(Outcome::limit)),
+    LIMIT(true, OutcomeTexts::limit, numbers(Outcome::limit)),
     /** How far the value is on the good side. */
-    MARGIN(true, outcome -> OutcomeTexts.signed(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
+    MARGIN(true, OutcomeTexts::margin, numbers(Outcome::margin)),
     /** Where the limit stands. */
     CLAUSE(false, OutcomeColumn::clause, Comparator.comparing(OutcomeColumn::clause)),
     /** How well the limit is known. */

@@ -2,7 +2,6 @@ package slopewright.ui.review.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.RuleCatalogue;
@@ -27,8 +26,8 @@ public final class OutcomeExplanation {
     public static String rest(Outcome outcome) {
         List<String> lines = new ArrayList<>();
         if (outcome.value().isPresent()) {
-            lines.add(Messages.get("details.numbers", quantity(outcome, outcome.value()), quantity(outcome, outcome.limit()),
-                    OutcomeTexts.signed(outcome.margin(), outcome.unit())));
+            lines.add(Messages.get("details.numbers", OutcomeTexts.value(outcome), OutcomeTexts.limit(outcome),
+                    OutcomeTexts.margin(outcome)));
             lines.addAll(OutcomeTexts.steps(outcome));
         }
         if (!outcome.missing().isEmpty()) {
@@ -51,9 +50,5 @@ public final class OutcomeExplanation {
             parts.add(Messages.get("details.unconfirmed"));
         }
         return String.join(" ", parts);
-    }
-
-    private static String quantity(Outcome outcome, OptionalDouble value) {
-        return OutcomeTexts.quantity(value, outcome.unit());
     }
 }

@@ -196,7 +196,7 @@ public final class DirectionsPage {
                         renderer().write(Words.degrees(direction.clearToDeg().getAsDouble())))),
                 () -> lines.add(Messages.get("directions.clear-never")));
         cell.governing().ifPresent(standing -> lines.add(Messages.get("directions.governing", standing.label(),
-                renderer().write(Words.m(standing.marginM())), renderer().render(cell.line().orElseThrow().message()))));
+                renderer().write(Words.margin(standing.marginM())), renderer().render(cell.line().orElseThrow().message()))));
         cell.reason().map(Message.class::cast).ifPresent(reason -> lines.add(renderer().render(reason)));
         Optional<LandingWind> wind = blowing();
         wind.ifPresent(air -> lines.add(Messages.get("directions.components", knots(air.headwindKt(direction.trueDeg())),
