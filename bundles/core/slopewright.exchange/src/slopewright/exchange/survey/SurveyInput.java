@@ -38,12 +38,17 @@ public final class SurveyInput {
             Map.entry("groundelevation", SurveyShape.Fact.GROUND_ELEVATION),
             Map.entry("horizontalaccuracym", SurveyShape.Fact.HORIZONTAL_ACCURACY),
             Map.entry("verticalaccuracym", SurveyShape.Fact.VERTICAL_ACCURACY), Map.entry("source", SurveyShape.Fact.SOURCE),
-            Map.entry("verticaldatum", SurveyShape.Fact.VERTICAL_DATUM),
+            Map.entry("verticaldatum", SurveyShape.Fact.VERTICAL_DATUM), Map.entry("unit", SurveyShape.Fact.UNIT),
+            Map.entry("units", SurveyShape.Fact.UNIT), Map.entry("uom", SurveyShape.Fact.UNIT),
+            Map.entry("lengthunit", SurveyShape.Fact.UNIT), Map.entry("elevationunit", SurveyShape.Fact.UNIT),
+            Map.entry("heightunit", SurveyShape.Fact.UNIT), Map.entry("verticalunit", SurveyShape.Fact.UNIT),
             Map.entry("date", SurveyShape.Fact.DATE));
 
     /** What the maps of this program hold beside obstacles. */
     private static final Set<String> OTHER_KINDS = Set.of("unit", "beam", "sector-edge", "surface", "runway", "threshold", "helipad",
             "survey-point");
+
+    private static final Set<String> METRES = Set.of("m", "metre", "metres", "meter", "meters", "mtr");
 
     private static final int TEN = 10;
     private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
@@ -307,7 +312,8 @@ public final class SurveyInput {
      * @param vertices its positions; the first of an area may be repeated at the end
      * @param facts    what the file says of it
      * @param line     where it stands in the file
-     * @throws ExchangeException where it has too few positions, or a position or text that nothing can have, or is of no use
+     * @throws ExchangeException where it has too few positions, or a position or text that nothing can have, or is of no use, or is said to
+     *                           be in another unit than metres
      */
     public void emit(SurveyShape.Kind kind, boolean grid, List<SurveyVertex> vertices, Map<SurveyShape.Fact, String> facts, long line)
             throws ExchangeException {
@@ -321,6 +327,10 @@ public final class SurveyInput {
             if (!grid && !(Math.abs(vertex.north()) <= 90 && Math.abs(vertex.east()) <= 180)) {
                 throw fault(line, Message.said("survey-file.out-of-range", vertex.north(), vertex.east()));
             }
+        }
+        String unit = facts.getOrDefault(SurveyShape.Fact.UNIT, "");
+        if (!unit.isBlank() && !METRES.contains(unit.strip().toLowerCase(Locale.ROOT))) {
+            throw fault(line, Message.said("survey-file.unit", unit));
         }
         for (Map.Entry<SurveyShape.Fact, String> fact : facts.entrySet()) {
             String text = fact.getValue();

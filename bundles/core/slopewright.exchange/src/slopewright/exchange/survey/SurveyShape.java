@@ -47,6 +47,8 @@ public record SurveyShape(Kind kind, boolean grid, List<SurveyVertex> vertices, 
         REACH("reachM"),
         /** By how much it may be higher. */
         VERTICAL_ACCURACY("verticalAccuracyM"),
+        /** The unit of its lengths. */
+        UNIT("unit"),
         /** The vertical datum of its elevations. */
         VERTICAL_DATUM("verticalDatum"),
         /** Where it comes from. */

@@ -24,7 +24,8 @@ public record TableForm(char separator, boolean decimalComma, boolean feet, Char
 
     /** What a column can hold: places, the shape of what several rows describe, and the facts of a shape. */
     public static final List<String> MEANINGS = Stream.concat(Stream.of("latitudeDeg", "longitudeDeg", "eastM", "northM", "shape"),
-            Stream.of(SurveyShape.Fact.values()).filter(fact -> fact != SurveyShape.Fact.REACH).map(SurveyShape.Fact::label)).toList();
+            Stream.of(SurveyShape.Fact.values()).filter(fact -> fact != SurveyShape.Fact.REACH && fact != SurveyShape.Fact.UNIT)
+                    .map(SurveyShape.Fact::label)).toList();
 
     private static final double METRES_PER_FOOT = 0.3048;
     private static final Set<SurveyShape.Fact> LENGTHS = EnumSet.of(SurveyShape.Fact.TOP_ELEVATION, SurveyShape.Fact.ELEVATION,

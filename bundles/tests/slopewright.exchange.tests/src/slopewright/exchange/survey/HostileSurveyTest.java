@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -107,6 +110,60 @@ class HostileSurveyTest {
         assertEquals(1, reading.refusedCount());
         assertTrue(reading.refused().get(0).english().contains(":3: 'b' stands at an elevation of 30000 m"),
                 reading.refused().toString());
+    }
+
+    /** A unit that stands in a column or property of its own counts, in every form in which it can stand there. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"s.csv | id,latitudeDeg,longitudeDeg,topElevationM,UOM~a,47.3,-11.9,90,%s",
+        "s.geojson | {\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"geometry\":{\"type\":\"Point\",\"coordinates\":"
+                + "[-11.9,47.3]},\"properties\":{\"id\":\"a\",\"topElevationM\":90,\"unit\":\"%s\"}}]}",
+        "s.kml | <kml><Placemark><ExtendedData><Data name=\"topElevationM\"><value>90</value></Data><Data name=\"unit\"><value>%s</value>"
+                + "</Data></ExtendedData><Point><coordinates>-11.9,47.3</coordinates></Point></Placemark></kml>"})
+    void aUnitOfItsOwnCounts(String name, String text) throws IOException {
+        Path feet = Files.writeString(folder.resolve(name), String.format(text, "ft").replace('~', '\n') + "\n");
+        for (SurveyReading.Form form : new SurveyReading.Form[] {SurveyReading.Form.OBSTACLES, SurveyReading.Form.BLOCK}) {
+            String message = refusal(Demo.project(), feet, form);
+            assertTrue(message.contains("said to be in 'ft'"), message);
+        }
+        SurveyReading metres = assertRead(Files.writeString(folder.resolve(name), String.format(text, "m").replace('~', '\n') + "\n"));
+        assertEquals(0, metres.refusedCount());
+        assertEquals(1, metres.count());
+    }
+
+    /** A book of three sheets: obstacles, a remark, and further obstacles or another remark. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aFurtherSheetOfASpreadsheetIsNotLostInSilence(boolean places) throws IOException {
+        String sheets = "";
+        String targets = "";
+        Path file = folder.resolve("book.xlsx");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+            for (int i = 1; i <= 3; i++) {
+                sheets += "<sheet name=\"Sheet " + i + "\" sheetId=\"" + i + "\" r:id=\"r" + i + "\"/>";
+                targets += "<Relationship Id=\"r" + i + "\" Target=\"worksheets/sheet" + i + ".xml\"/>";
+                put(zip, "xl/worksheets/sheet" + i + ".xml", "<worksheet><sheetData>" + (i == 2 || i == 3 && !places ? row("seen by", "me")
+                        : row("id", "latitudeDeg", "longitudeDeg", "topElevationM") + row("a" + i, "47.3", "-11.9", "90"))
+                        + "</sheetData></worksheet>");
+            }
+            put(zip, "xl/workbook.xml", "<workbook xmlns:r=\"http://r\"><sheets>" + sheets + "</sheets></workbook>");
+            put(zip, "xl/_rels/workbook.xml.rels", "<Relationships>" + targets + "</Relationships>");
+        }
+        if (places) {
+            String message = refusal(Demo.project(), file, SurveyReading.Form.OBSTACLES);
+            assertTrue(message.contains("the sheet 'Sheet 3' has places too"), message);
+        } else {
+            assertTrue(Surveys.english(assertRead(file).notes()).contains("1 sheet 'Sheet 3' skipped"));
+        }
+    }
+
+    private static String row(String... fields) {
+        return "<row>" + Arrays.stream(fields).map(field -> "<c t=\"inlineStr\"><is><t>" + field + "</t></is></c>")
+                .collect(Collectors.joining()) + "</row>";
+    }
+
+    private static void put(ZipOutputStream zip, String name, String text) throws IOException {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(text.getBytes(StandardCharsets.UTF_8));
     }
 
     private SurveyReading assertRead(Path file) {

@@ -26,8 +26,9 @@ import slopewright.exchange.survey.SurveyInput;
 import slopewright.messages.Message;
 
 /**
- * Reads the rows of the first sheet of a spreadsheet (Office Open XML, ECMA-376 part 1, section 18). Fields are what the cells hold,
- * numbers with a decimal point. Small, because the reader that goes with the writer of spreadsheets brings seven libraries for the same.
+ * Reads the rows of the first sheet of a spreadsheet (Office Open XML, ECMA-376 part 1, section 18), and only the headers of the others;
+ * who reads says that they are left out. Fields are what the cells hold, numbers with a decimal point.
+ * Small, because the reader that goes with the writer of spreadsheets brings seven libraries for the same.
  */
 public final class SpreadsheetRows {
 
@@ -41,6 +42,13 @@ public final class SpreadsheetRows {
     private final Function<Message, ExchangeException> faults;
     private final Map<String, byte[]> parts = new HashMap<>();
     private final List<String> texts = new ArrayList<>();
+
+    /** What stands in the first row of a sheet that is not read. */
+    public record Unread(String name, List<String> header) {
+    }
+
+    private record SheetPart(String name, String relation) {
+    }
 
     private SpreadsheetRows(Function<Message, ExchangeException> faults) {
         this.faults = faults;
@@ -66,13 +74,14 @@ public final class SpreadsheetRows {
      * @param content opens its bytes
      * @param sink    receives the rows
      * @param faults  makes the exception for a reason
+     * @return the sheets behind the first one that hold something
      */
-    public static void read(SurveyInput.Content content, Sink sink, Function<Message, ExchangeException> faults)
+    public static List<Unread> read(SurveyInput.Content content, Sink sink, Function<Message, ExchangeException> faults)
             throws IOException, ExchangeException {
-        new SpreadsheetRows(faults).read(content, sink);
+        return new SpreadsheetRows(faults).read(content, sink);
     }
 
-    private void read(SurveyInput.Content content, Sink sink) throws IOException, ExchangeException {
+    private List<Unread> read(SurveyInput.Content content, Sink sink) throws IOException, ExchangeException {
         try (InputStream in = content.open(); ZipInputStream zip = new ZipInputStream(in)) {
             unpack(zip);
         } catch (ZipException | IllegalArgumentException e) {
@@ -82,7 +91,16 @@ public final class SpreadsheetRows {
             if (parts.containsKey(TEXTS)) {
                 sharedTexts();
             }
-            rows(firstSheet(), sink);
+            List<SheetPart> sheets = sheets();
+            rows(part(sheets.get(0)), sink);
+            List<Unread> others = new ArrayList<>();
+            for (SheetPart other : sheets.subList(1, sheets.size())) {
+                rows(part(other), (fields, line) -> {
+                    others.add(new Unread(other.name(), fields));
+                    return false;
+                });
+            }
+            return others;
         } catch (XMLStreamException e) {
             throw faults.apply(Message.said("survey-file.no-spreadsheet", String.valueOf(e.getMessage()).lines().reduce("", (a, b) -> b)));
         }
@@ -145,20 +163,29 @@ public final class SpreadsheetRows {
         return "";
     }
 
-    private String firstSheet() throws IOException, XMLStreamException, ExchangeException {
+    private List<SheetPart> sheets() throws IOException, XMLStreamException, ExchangeException {
         XMLStreamReader book = xml(BOOK);
-        String relation = "";
-        while (book.hasNext() && relation.isEmpty()) {
+        List<SheetPart> found = new ArrayList<>();
+        while (book.hasNext()) {
             if (begins(book, next(book), "sheet")) {
+                String relation = "";
                 for (int i = 0; i < book.getAttributeCount(); i++) {
                     boolean isRelation = book.getAttributeLocalName(i).equals("id") && book.getAttributeNamespace(i) != null;
                     relation = isRelation ? book.getAttributeValue(i) : relation;
                 }
+                found.add(new SheetPart(attribute(book, "name"), relation));
             }
         }
+        if (found.isEmpty()) {
+            throw faults.apply(Message.of("survey-file.no-sheet"));
+        }
+        return found;
+    }
+
+    private String part(SheetPart sheet) throws IOException, XMLStreamException, ExchangeException {
         XMLStreamReader targets = xml(TARGETS);
         while (targets.hasNext()) {
-            if (begins(targets, next(targets), "Relationship") && attribute(targets, "Id").equals(relation)) {
+            if (begins(targets, next(targets), "Relationship") && attribute(targets, "Id").equals(sheet.relation())) {
                 String target = attribute(targets, "Target");
                 return target.startsWith("/") ? target.substring(1) : "xl/" + target;
             }

@@ -42,6 +42,12 @@ final class TableRows {
         this.input = input;
     }
 
+    /** Returns whether a row is a header of places. */
+    static boolean isHeader(SurveyInput input, List<String> fields) {
+        List<String> keys = fields.stream().map(String::strip).map(input::column).toList();
+        return keys.containsAll(GEODETIC) || keys.containsAll(GRID);
+    }
+
     /** Takes the next row: the first is the header. */
     void take(List<String> fields, long line) throws ExchangeException {
         Row row = new Row(fields, line);
