@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
@@ -132,6 +133,38 @@ class SurveyImportTest {
         assertEquals(before, obstacles().size(), "one step");
         Shell again = ask(file);
         assertEquals("elevation", combo(again, "column.Oberkante").getText());
+    }
+
+    /** What is said of the whole survey, with wrong input: the field is named, and what was typed stays. */
+    @Test
+    void whatIsWrongIsSaidAndNothingTypedIsLost() throws Exception {
+        Shell shell = ask(Files.write(folder.resolve("f.csv"), ROWS.getBytes(Charset.forName("windows-1252"))));
+        waitFor(shell, "2 taken, 0 there already, 1 refused");
+        Map<String, List<String>> wrong = Map.of("import.horizontal", List.of("abc", "NaN", "-1", "1e308", "5 kg", "1,234", "1\n2"),
+                "import.vertical", List.of("-0.1", "1e999", "3°"), "import.date", List.of("yesterday", "2026-02-30", "1.2.2026"),
+                "import.classes", List.of("x", "256", "3-1"));
+        Map<String, String> names = Map.of("import.horizontal", "Accuracy of places (m): ", "import.vertical",
+                "Accuracy of elevations (m): ", "import.date", "'", "import.classes", "'");
+        for (String question : wrong.keySet()) {
+            Text field = all(shell, Text.class).filter(text -> question.equals(text.getData("question"))).findFirst().orElseThrow();
+            for (String typed : wrong.get(question)) {
+                field.setText(typed);
+                Patience.await(typed + " is refused: " + said(shell), () -> said(shell).startsWith(names.get(question)));
+                assertFalse(ok(shell).isEnabled(), typed);
+                assertEquals(typed.replace("\n", ""), field.getText().replace("\n", ""));
+            }
+            field.setText("");
+            waitFor(shell, "2 taken, 0 there already, 1 refused");
+        }
+        Text ground = all(shell, Text.class).filter(text -> "import.ground".equals(text.getData("question"))).findFirst().orElseThrow();
+        assertFalse(ground.isEnabled(), "no ground is asked for below elevations");
+        choose(combo(shell, "import.heights"), "heights above the ground");
+        assertTrue(ground.isEnabled());
+        ground.setText("high");
+        waitFor(shell, "Ground below (m): ");
+        ground.setText("86,5");
+        waitFor(shell, "2 taken, 0 there already, 1 refused");
+        assertTrue(ok(shell).isEnabled());
     }
 
     @Test

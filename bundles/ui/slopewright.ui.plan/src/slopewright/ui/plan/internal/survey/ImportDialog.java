@@ -5,7 +5,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
@@ -63,6 +65,7 @@ public final class ImportDialog extends TitleAreaDialog {
             review();
         }
     };
+    private final Map<SurveyChoices.Entry, Text> texts = new EnumMap<>(SurveyChoices.Entry.class);
     private Optional<SurveyReading> reading = Optional.empty();
     private Button wholeOnly;
     private Text said;
@@ -97,7 +100,10 @@ public final class ImportDialog extends TitleAreaDialog {
         combo(area, "import.form", Stream.of("obstacles", "ground-levels", "block").map(key -> Messages.get("import.form." + key)).toList(),
                 index -> choices.chooseTaken(SurveyReading.Form.values()[index]));
         combo(area, "import.heights", Stream.of(SurveyHeights.Meaning.values()).map(meaning -> Messages.get("import.heights."
-                + meaning.key())).toList(), index -> choices.chooseHeights(SurveyHeights.Meaning.values()[index]));
+                + meaning.key())).toList(), index -> {
+                    choices.chooseHeights(SurveyHeights.Meaning.values()[index]);
+                    texts.forEach((entry, text) -> text.setEnabled(choices.isAsked(entry)));
+                });
         for (SurveyChoices.Entry entry : SurveyChoices.Entry.values()) {
             text(area, entry);
         }
@@ -147,6 +153,8 @@ public final class ImportDialog extends TitleAreaDialog {
             text.setMessage(Messages.get("import.classes.empty"));
             text.setToolTipText(Messages.get("import.classes.empty"));
         }
+        text.setEnabled(choices.isAsked(entry));
+        texts.put(entry, text);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
     }
 

@@ -19,9 +19,10 @@ import slopewright.exchange.survey.SurveyOrigin;
 import slopewright.exchange.survey.SurveyReading;
 import slopewright.exchange.survey.TableForm;
 import slopewright.exchange.survey.TablePreview;
-import slopewright.geometry.Decimals;
 import slopewright.model.Project;
 import slopewright.ui.plan.internal.Messages;
+import slopewright.ui.units.Quantity;
+import slopewright.ui.units.QuantityFormat;
 
 /** What the user says of a survey file before it is imported. */
 final class SurveyChoices {
@@ -55,6 +56,9 @@ final class SurveyChoices {
             return "import." + name().toLowerCase(Locale.ROOT);
         }
     }
+
+    /** Neither the ground nor an error of a survey is higher, metres. */
+    private static final double HIGHEST_M = 10_000;
 
     private final Path file;
     private final Optional<TablePreview> table;
@@ -102,6 +106,11 @@ final class SurveyChoices {
         heights = chosen;
     }
 
+    /** Returns whether an answer says anything as things are chosen. */
+    boolean isAsked(Entry entry) {
+        return entry != Entry.GROUND || heights == SurveyHeights.Meaning.ABOVE_GROUND;
+    }
+
     String text(Entry entry) {
         return entries.getOrDefault(entry, "");
     }
@@ -118,27 +127,35 @@ final class SurveyChoices {
         } catch (DateTimeParseException e) {
             throw new IllegalArgumentException(Messages.get("import.no-date", date.get()));
         }
-        OptionalDouble ground = heights == SurveyHeights.Meaning.ABOVE_GROUND ? number(Entry.GROUND) : OptionalDouble.empty();
+        OptionalDouble ground = isAsked(Entry.GROUND) ? number(Entry.GROUND, -HIGHEST_M, HIGHEST_M) : OptionalDouble.empty();
         return new SurveyOrigin(given(Entry.SOURCE).orElse(String.valueOf(file.getFileName())), date, given(Entry.GRID),
-                accuracy(Entry.HORIZONTAL), accuracy(Entry.VERTICAL), new SurveyHeights(heights, ground), given(Entry.DATUM),
-                given(Entry.CLASSES).map(PointClasses::parse).orElse(PointClasses.STANDING));
+                number(Entry.HORIZONTAL, 0, HIGHEST_M), number(Entry.VERTICAL, 0, HIGHEST_M), new SurveyHeights(heights, ground),
+                given(Entry.DATUM), given(Entry.CLASSES).map(PointClasses::parse).orElse(PointClasses.STANDING));
     }
 
     private Optional<String> given(Entry entry) {
         return Optional.of(text(entry).strip()).filter(text -> !text.isEmpty());
     }
 
-    private OptionalDouble number(Entry entry) {
+    /** A length in metres, or in the unit that is typed with it. */
+    private OptionalDouble number(Entry entry, double leastM, double mostM) {
         Optional<String> text = given(entry);
-        return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Decimals.parse(text.get().replace(',', '.')));
-    }
-
-    private OptionalDouble accuracy(Entry entry) {
-        OptionalDouble found = number(entry);
-        if (found.isPresent() && found.getAsDouble() < 0) {
-            throw new IllegalArgumentException(Messages.get("import.negative"));
+        if (text.isEmpty()) {
+            return OptionalDouble.empty();
         }
-        return found;
+        QuantityFormat metres = new QuantityFormat(false, false, Locale.getDefault());
+        double value;
+        try {
+            value = metres.read(text.get(), Quantity.LENGTH);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(Messages.get(entry.key()) + ": " + e.getMessage(), e);
+        }
+        if (value < leastM || value > mostM) {
+            throw new IllegalArgumentException(Messages.get("obstacle.range", Messages.get(entry.key()),
+                    metres.showWithUnit(value, Quantity.LENGTH), metres.showWithUnit(leastM, Quantity.LENGTH),
+                    metres.showWithUnit(mostM, Quantity.LENGTH)));
+        }
+        return OptionalDouble.of(value);
     }
 
     /**
