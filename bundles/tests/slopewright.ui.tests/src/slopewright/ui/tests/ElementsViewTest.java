@@ -181,6 +181,27 @@ class ElementsViewTest {
         assertTrue(view.said().contains("nothing can be pasted"), view.said());
     }
 
+    /** What spreadsheets copy: cells with ends of lines and quotes, lines of different lengths and columns without a heading. */
+    @Test
+    void raggedTextIsReadWholeOrNotAtAll() {
+        show("Aeroplane groups");
+        view.paste("\r\n\tName\tShare of movements (%)\r\n\t\"Jet, \"\"long\"\"\r\nbody\"\t\r\n"
+                + "\r\n\tProp\r\n\t5\" gun\t\t\t\r\n");
+        assertEquals(List.of("Jet, \"long\" body", "Prop", "5\" gun"),
+                aerodrome().getAeroplaneGroups().stream().map(AeroplaneGroup::getName).toList(), view.said());
+        view.paste("Name\tName\nJet\tProp\n");
+        assertTrue(view.said().contains("two columns are called Name"), view.said());
+        view.paste("Name\t\nJet\t4.6\n");
+        assertTrue(view.said().contains("line 2 has '4.6' in a column without a heading"), view.said());
+        view.paste("Name\nJet\n\n\nProp\t4.6\n");
+        assertTrue(view.said().contains("line 5 has 2 cells"), view.said());
+        view.paste("Jet\t\"4.6\n6.6\"\n");
+        assertTrue(view.said().contains("line 1"), view.said());
+        view.paste("\"never closed\t4.6\tx\n");
+        assertTrue(view.said().contains("line 1"), view.said());
+        assertEquals(3, aerodrome().getAeroplaneGroups().size());
+    }
+
     @Test
     void rowsAreDoubledSortedFilteredAndRemoved() {
         show("Aeroplane groups");
@@ -242,6 +263,23 @@ class ElementsViewTest {
         } finally {
             page.closeEditor(other, false);
         }
+    }
+
+    /** Who leaves a cell learns that what was typed was not taken, and why. */
+    @Test
+    void whatIsLeftWrongIsNotDroppedInSilence() {
+        show("Runways");
+        view.paste("Designator\n09/27\n");
+        show("Centre line levels");
+        for (String wrong : List.of("abc", "NaN", "1e308", "3 kg", "1,234", "3°05'")) {
+            press("Add");
+            Patience.await("a cell is open", () -> Widgets.all(view.table(), Text.class).anyMatch(Text::isVisible));
+            Widgets.all(view.table(), Text.class).filter(Text::isVisible).findFirst().orElseThrow().setText(wrong);
+            view.kinds().setFocus();
+            Patience.await("the cell is closed", () -> Widgets.all(view.table(), Text.class).noneMatch(Text::isVisible));
+            assertTrue(view.said().contains(" was not changed: "), wrong + ": " + view.said());
+        }
+        assertTrue(aerodrome().getRunways().get(0).getCentreLine().stream().allMatch(point -> point.getChainageM() == null));
     }
 
     /** While a cell is typed into, undo takes letters back and leaves the project alone; when it is closed, undo is the project's. */

@@ -1,6 +1,7 @@
 package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -144,6 +145,23 @@ class MeasuredViewTest {
         type(1, "Instrument", "Clinometer 7");
         assertEquals("Clinometer 7", aid.getUnits().get(1).getMeasured().getInstrument());
         awaitCell(1, "Instrument", "Clinometer 7");
+    }
+
+    /** Who goes on to another cell learns that what was typed was not taken, and why. */
+    @Test
+    void whatIsLeftWrongIsNotDroppedInSilence() {
+        for (String wrong : List.of("abc", "NaN", "-95", "1e308", "3°75'", "3 m")) {
+            view.viewer().editElement(view.viewer().getElementAt(1), column("Setting measured"));
+            Widgets.all(table(), Text.class).filter(Text::isVisible).findFirst().orElseThrow().setText(wrong);
+            view.viewer().editElement(view.viewer().getElementAt(1), column("Instrument"));
+            assertTrue(view.said().startsWith("Setting measured was not changed: "), wrong + ": " + view.said());
+            assertFalse(view.said().endsWith("null"), view.said());
+            assertNull(aid.getUnits().get(1).getMeasured(), wrong);
+            view.viewer().cancelEditing();
+        }
+        type(1, "Setting measured", "3,25");
+        assertEquals(3.25, aid.getUnits().get(1).getMeasured().getSettingDeg(), 1e-12);
+        assertTrue(view.said().startsWith("Click"), view.said());
     }
 
     @Test

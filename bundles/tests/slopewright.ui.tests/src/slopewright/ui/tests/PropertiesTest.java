@@ -25,6 +25,7 @@ import java.util.stream.Stream;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Display;
@@ -261,6 +262,12 @@ class PropertiesTest {
         editor.dispose();
     }
 
+    /** What stands in the small windows beside what they are about. */
+    private static Stream<String> shownTips() {
+        return Stream.of(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && (shell.getStyle() & SWT.ON_TOP) != 0)
+                .flatMap(shell -> Widgets.all(shell, CLabel.class)).map(CLabel::getText);
+    }
+
     /** Enter leaves a cell open in which stands what cannot be taken; who leaves it all the same reads below what was not taken. */
     @Test
     void whatCannotBeTakenIsNotDroppedInSilence() {
@@ -277,6 +284,10 @@ class PropertiesTest {
         cell.setText("95");
         cell.notifyListeners(SWT.DefaultSelection, new Event());
         assertTrue(cell.isVisible() && cell.getText().equals("95"), "still there after Enter");
+        assertTrue(shownTips().anyMatch(tip -> tip.contains("95")), shownTips().toList().toString());
+        cell.setText("95.5");
+        assertTrue(shownTips().allMatch(tip -> tip.contains("95.5")), "the reason is of what stands there: " + shownTips().toList());
+        cell.setText("95");
         assertEquals(before, unit.getSettingDeg());
         cell.notifyListeners(SWT.FocusOut, new Event());
         assertEquals(before, unit.getSettingDeg());

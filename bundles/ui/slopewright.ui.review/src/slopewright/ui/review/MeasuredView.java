@@ -90,7 +90,7 @@ public final class MeasuredView extends LateView {
         GridDataFactory.fillDefaults().hint(TypeScale.px(COMBO_WIDTH), SWT.DEFAULT).applyTo(aids);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        table = new MeasuredTable(sash, this::perform);
+        table = new MeasuredTable(sash, this::perform, this::say);
         AccessibleName.give(table.viewer().getTable(), getPartName());
         // rows that came or went while a cell was open are shown once it is closed
         CellEditing.begin(table.viewer(), ColumnViewerEditorActivationEvent.MOUSE_CLICK_SELECTION, this::update);
@@ -182,12 +182,19 @@ public final class MeasuredView extends LateView {
         }
     }
 
+    /** Says something beside the choice of the aid, until something is taken. */
+    private void say(String words) {
+        hint.setText(words);
+        hint.setToolTipText(words);
+    }
+
     private void perform(RecordedEdit edit) {
         follower.document().ifPresent(document -> {
             try {
                 document.history().perform(edit);
+                say(Messages.get("measured.hint"));
             } catch (EditException e) {
-                hint.setText(MessageTexts.reason(e));
+                say(MessageTexts.reason(e));
             }
             table.viewer().getControl().getDisplay().asyncExec(this::update);
         });
@@ -196,6 +203,11 @@ public final class MeasuredView extends LateView {
     /** Returns the table of units. */
     public TableViewer viewer() {
         return table.viewer();
+    }
+
+    /** Returns what stands beside the choice of the aid. */
+    public String said() {
+        return hint.getText();
     }
 
     /** Returns what stands below the table. */

@@ -1,11 +1,13 @@
 package slopewright.ui.elements;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -128,36 +130,23 @@ public final class ElementSheet {
      * @throws IllegalArgumentException where a cell makes no sense; the message names line and column, and nothing is to be added
      */
     public RecordedEdit paste(String text, Optional<Identified> owner) {
-        List<String> lines = Stream.of(text.split("\\R")).filter(line -> !line.isBlank()).toList();
+        List<PastedLine> lines = PastedLine.of(text);
         if (lines.isEmpty() || !kind.isListed()) {
             throw new IllegalArgumentException(Messages.get(kind.isListed() ? "paste.nothing" : "paste.not-here"));
         }
-        List<Heading> headings = headings(cells(lines.get(0)));
+        List<Heading> headings = headings(lines.get(0).cells());
         boolean named = !headings.isEmpty();
         List<Heading> order = named ? headings : columns.stream().filter(column -> !(column instanceof ElementColumn.Holder))
-                .map(column -> new Heading(column, "")).toList();
-        List<RecordedEdit> parts = new ArrayList<>();
-        for (int i = named ? 1 : 0; i < lines.size(); i++) {
-            parts.add(row(cells(lines.get(i)), order, i + 1, owner));
-        }
+                .map(column -> new Heading(Optional.of(column), "")).toList();
+        List<RecordedEdit> parts = lines.stream().skip(named ? 1 : 0).map(line -> row(line, order, owner)).toList();
         if (parts.isEmpty()) {
             throw new IllegalArgumentException(Messages.get("paste.nothing"));
         }
         return Compound.of(Messages.get("edit.paste", parts.size(), kind.label()), parts);
     }
 
-    private static List<String> cells(String line) {
-        return Stream.of(line.split("\t", -1)).map(ElementSheet::unquoted).toList();
-    }
-
-    private static String unquoted(String cell) {
-        String text = cell.strip();
-        boolean quoted = text.length() > 1 && text.startsWith("\"") && text.endsWith("\"");
-        return quoted ? text.substring(1, text.length() - 1).replace("\"\"", "\"") : text;
-    }
-
-    /** A column that is pasted into, with the unit that its heading names instead of the usual one. */
-    private record Heading(ElementColumn column, String unit) {
+    /** A column that is pasted into, none for one without a heading, with the unit that its heading names instead of the usual one. */
+    private record Heading(Optional<ElementColumn> column, String unit) {
 
         String complete(String cell) {
             return unit.isEmpty() || cell.isEmpty() ? cell : cell + " " + unit;
@@ -168,11 +157,18 @@ public final class ElementSheet {
     private List<Heading> headings(List<String> cells) {
         List<Heading> found = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
+        Set<ElementColumn> known = new HashSet<>();
         for (String cell : cells) {
-            Optional<Heading> heading = heading(cell);
+            Optional<Heading> heading = cell.isEmpty() ? Optional.of(new Heading(Optional.empty(), "")) : heading(cell);
             heading.ifPresentOrElse(found::add, () -> unknown.add(cell));
+            if (heading.flatMap(Heading::column).filter(column -> !known.add(column)).isPresent()) {
+                throw new IllegalArgumentException(Messages.get("paste.heading-twice", cell));
+            }
         }
-        if (!found.isEmpty() && !unknown.isEmpty()) {
+        if (known.isEmpty()) {
+            return List.of();
+        }
+        if (!unknown.isEmpty()) {
             throw new IllegalArgumentException(Messages.get("paste.heading", String.join(", ", unknown), String.join(", ", titles())));
         }
         return found;
@@ -184,37 +180,41 @@ public final class ElementSheet {
         for (ElementColumn column : columns) {
             String prefix = column.name().toLowerCase(Locale.ROOT) + " (";
             if (isCell.test(column.name()) || isCell.test(column.title())) {
-                return Optional.of(new Heading(column, ""));
+                return Optional.of(new Heading(Optional.of(column), ""));
             }
             if (!column.unit().isEmpty() && cell.toLowerCase(Locale.ROOT).startsWith(prefix) && cell.endsWith(")")) {
                 units.put(column, cell.substring(prefix.length(), cell.length() - 1));
             }
         }
-        return units.entrySet().stream().findFirst().map(entry -> new Heading(entry.getKey(), entry.getValue()));
+        return units.entrySet().stream().findFirst().map(entry -> new Heading(Optional.of(entry.getKey()), entry.getValue()));
     }
 
-    private RecordedEdit row(List<String> cells, List<Heading> order, int line, Optional<Identified> owner) {
+    private RecordedEdit row(PastedLine line, List<Heading> order, Optional<Identified> owner) {
+        List<String> cells = line.cells();
         if (cells.size() > order.size() && cells.subList(order.size(), cells.size()).stream().anyMatch(cell -> !cell.isEmpty())) {
-            throw new IllegalArgumentException(Messages.get("paste.too-many", line, cells.size(), order.size()));
+            throw new IllegalArgumentException(Messages.get("paste.too-many", line.number(), cells.size(), order.size()));
         }
         Identified made = kind.create();
         Optional<Identified> holder = owner;
         for (int i = 0; i < Math.min(cells.size(), order.size()); i++) {
             Heading heading = order.get(i);
-            if (cells.get(i).isEmpty()) {
+            String cell = cells.get(i);
+            if (cell.isEmpty()) {
                 continue;
             }
+            ElementColumn column = heading.column()
+                    .orElseThrow(() -> new IllegalArgumentException(Messages.get("paste.no-heading", line.number(), cell)));
             try {
-                if (heading.column() instanceof ElementColumn.Holder) {
-                    holder = Optional.of(holder(cells.get(i)));
+                if (column instanceof ElementColumn.Holder) {
+                    holder = Optional.of(holder(cell));
                 } else {
-                    heading.column().write(made, heading.complete(cells.get(i)), project);
+                    column.write(made, heading.complete(cell), project);
                 }
             } catch (IllegalArgumentException e) {
-                throw new IllegalArgumentException(Messages.get("paste.cell", line, heading.column().name(), e.getMessage()), e);
+                throw new IllegalArgumentException(Messages.get("paste.cell", line.number(), column.name(), e.getMessage()), e);
             }
         }
-        Identified into = holder.orElseThrow(() -> new IllegalArgumentException(Messages.get("paste.no-holder", line)));
+        Identified into = holder.orElseThrow(() -> new IllegalArgumentException(Messages.get("paste.no-holder", line.number())));
         return AddChild.of(into, kind.reference().orElseThrow(), made);
     }
 

@@ -99,8 +99,9 @@ final class ElementTable {
         for (int i = 0; i < widths.length; i++) {
             TableColumn column = viewer.getTable().getColumn(i);
             if (widths[i] == 0 || column.getWidth() == widths[i]) {
-                int words = Math.max(titles.get(i).length(), longest(column(i))) * CHARACTER_WIDTH + EDGES;
-                int wanted = TypeScale.px(Math.max(i == 0 ? NAME_WIDTH : LEAST_WIDTH, Math.min(MOST_WIDTH, words)));
+                int words = longest(column(i)) * CHARACTER_WIDTH + EDGES;
+                int wanted = Math.max(TypeScale.headingPx(viewer.getTable(), titles.get(i)),
+                        TypeScale.px(Math.max(i == 0 ? NAME_WIDTH : LEAST_WIDTH, Math.min(MOST_WIDTH, words))));
                 widths[i] = Math.max(widths[i], wanted);
                 column.setWidth(widths[i]);
             }
@@ -246,6 +247,11 @@ final class ElementTable {
         Cell(int index) {
             super(viewer);
             this.index = index;
+            text.onRefusal((typed, why) -> refuse(why));
+        }
+
+        private void refuse(String why) {
+            refusals.accept(Messages.get("table.refused", column(index).name(), why));
         }
 
         @Override
@@ -260,6 +266,7 @@ final class ElementTable {
             ChoiceCellEditor list = choice.orElseGet(() -> new ChoiceCellEditor(viewer.getTable()));
             list.setItems(choices.toArray(String[]::new));
             list.setValidator(this::fault);
+            list.onRefusal(this::refuse);
             choice = Optional.of(list);
             return list;
         }
@@ -294,7 +301,7 @@ final class ElementTable {
         @Override
         protected void setValue(Object element, Object typed) {
             if (typed == null || fault(typed) != null) {
-                refusals.accept(Messages.get("table.refused", column(index).name(), String.valueOf(wrong)));
+                refuse(String.valueOf(wrong));
             } else if (!typed.equals(getValue(element))) {
                 edits.accept(column(index).edit((Identified) element, String.valueOf(typed)));
             }

@@ -111,7 +111,7 @@ public final class ElementsView extends LateView {
         add = button(head, "elements.add", this::add);
         owners = new Combo(head, SWT.READ_ONLY);
         owners.setToolTipText(Messages.get("elements.owner.tip"));
-        GridDataFactory.fillDefaults().hint(190, SWT.DEFAULT).applyTo(owners);
+        GridDataFactory.fillDefaults().hint(150, SWT.DEFAULT).applyTo(owners);
         duplicate = button(head, "elements.duplicate", this::duplicate);
         remove = button(head, "elements.remove", this::remove);
         button(head, "elements.paste", () -> actions.paste());

@@ -2,6 +2,7 @@ package slopewright.ui.properties;
 
 import java.util.function.BiConsumer;
 
+import org.eclipse.jface.viewers.ColumnViewerEditorDeactivationEvent;
 import org.eclipse.jface.viewers.TextCellEditor;
 import org.eclipse.jface.window.DefaultToolTip;
 import org.eclipse.jface.window.ToolTip;
@@ -33,15 +34,15 @@ public final class CheckedTextCellEditor extends TextCellEditor {
         super(parent);
     }
 
-    /** Names who is told what was typed and why it was not taken. */
-    void onRefusal(BiConsumer<String, String> told) {
+    /** Names who is told what was typed and why it was not taken, where the cell is left with it. */
+    public void onRefusal(BiConsumer<String, String> told) {
         refusal = told;
     }
 
     @Override
     protected Control createControl(Composite parent) {
         Control control = super.createControl(parent);
-        reason = new DefaultToolTip(control, ToolTip.NO_RECREATE, true);
+        reason = new DefaultToolTip(control, ToolTip.RECREATE, true);
         reason.setHideOnMouseDown(false);
         text.addListener(SWT.Modify, event -> show());
         text.addListener(SWT.FocusOut, event -> reason.hide());
@@ -65,10 +66,23 @@ public final class CheckedTextCellEditor extends TextCellEditor {
 
     @Override
     protected void focusLost() {
+        tell();
+        super.focusLost();
+    }
+
+    /** Viewers leave a cell without asking for a value that is not valid. */
+    @Override
+    protected void deactivate(ColumnViewerEditorDeactivationEvent event) {
+        if (event.eventType == ColumnViewerEditorDeactivationEvent.EDITOR_SAVED) {
+            tell();
+        }
+        super.deactivate(event);
+    }
+
+    private void tell() {
         if (isActivated() && !wrong().isEmpty()) {
             refusal.accept(text.getText(), wrong());
         }
-        super.focusLost();
     }
 
     private void show() {

@@ -14,7 +14,6 @@ import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Item;
 import org.eclipse.swt.widgets.TableColumn;
@@ -27,8 +26,6 @@ import slopewright.ui.theme.TypeScale;
 public final class OptionTable {
 
     private static final int SCORE_WIDTH = 64;
-    private static final double BOLD = 1.15;
-    private static final int TITLE_PAD_PX = 16;
 
     private final TableViewer viewer;
     private final Runnable sortedAnew;
@@ -67,7 +64,7 @@ public final class OptionTable {
         TableViewerColumn made = new TableViewerColumn(viewer, column.isRight() ? SWT.RIGHT : SWT.LEFT);
         TableColumn widget = made.getColumn();
         widget.setText(column.title());
-        widget.setWidth(Math.max(TypeScale.px(column.width()), titleWidth(column.title())));
+        widget.setWidth(Math.max(TypeScale.px(column.width()), TypeScale.headingPx(viewer.getTable(), column.title())));
         widget.setMoveable(true);
         made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> column.text((ComparedOption) element)));
         widget.addListener(SWT.Selection, event -> {
@@ -79,16 +76,6 @@ public final class OptionTable {
             viewer.refresh();
             sortedAnew.run();
         });
-    }
-
-    /** Returns a width in which a title is whole; the desktop writes it in bold letters. */
-    private int titleWidth(String title) {
-        GC gc = new GC(viewer.getTable());
-        try {
-            return (int) Math.ceil(gc.textExtent(title).x * BOLD) + TypeScale.px(TITLE_PAD_PX);
-        } finally {
-            gc.dispose();
-        }
     }
 
     /** The column of the scores, which are of one option among all. */

@@ -39,16 +39,19 @@ public final class MeasuredTable {
     private final TableViewer viewer;
     private final LocalResourceManager resources;
     private final Consumer<RecordedEdit> edits;
+    private final Consumer<String> refusals;
     private Optional<AsBuilt> built = Optional.empty();
 
     /**
      * Makes the table.
      *
-     * @param parent where it goes
-     * @param edits  receives what the user types
+     * @param parent   where it goes
+     * @param edits    receives what the user types
+     * @param refusals is told why what was typed into a cell that is left was not taken
      */
-    public MeasuredTable(Composite parent, Consumer<RecordedEdit> edits) {
+    public MeasuredTable(Composite parent, Consumer<RecordedEdit> edits, Consumer<String> refusals) {
         this.edits = edits;
+        this.refusals = refusals;
         viewer = new TableViewer(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         resources = new LocalResourceManager(JFaceResources.getResources(), viewer.getControl());
         viewer.getTable().setHeaderVisible(true);
@@ -100,8 +103,10 @@ public final class MeasuredTable {
             this.column = column;
             this.attribute = attribute;
             this.info = AttributeInfo.of(Literals.MEASURED_UNIT, attribute);
-            this.editor = new CheckedTextCellEditor(viewer.getTable());
-            editor.setValidator(this::fault);
+            CheckedTextCellEditor checked = new CheckedTextCellEditor(viewer.getTable());
+            checked.setValidator(this::fault);
+            checked.onRefusal((typed, why) -> refusals.accept(Messages.get("measured.refused", column.title(), why)));
+            this.editor = checked;
         }
 
         @Override
