@@ -4,11 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.Raster;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
@@ -16,6 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import slopewright.testkit.DemoProjects;
 
 /** The documents and exit codes of {@code surface} and {@code compare}, and the lists. */
 class SurfaceTest {
@@ -55,6 +63,53 @@ class SurfaceTest {
         assertEquals(0, words.code());
         assertEquals(0, words.json().get("penetrations").size());
         assertEquals("low", words.json().get("worst").get("id").asText());
+    }
+
+    /**
+     * Two points 1000 m and 2000 m out at runway 09 of the demonstration, and one beside: two cells have a number, by the slope that the
+     * document states.
+     */
+    @Test
+    void theMarginsOfPointsGoIntoCells() throws Exception {
+        String demo = DemoProjects.file(DemoProjects.GOOD).toString();
+        Path tif = folder.resolve("margins.tif");
+        String words = "surface " + demo + " --aid approach-aid-1 --points "
+                + points("id,alongM,rightM,heightM\nlow,-1000,0,5\nhigh,-2000,-20,100\naside,-1000,900,90\n");
+        Words first = Words.line(words + " --json -o " + tif);
+        assertEquals(1, first.code(), first.err());
+        JsonNode surface = first.json().get("obstacleSurface");
+        double rise = Math.tan(Math.toRadians(surface.get("slopeDeg").asDouble()));
+        double start = surface.get("startHeightM").asDouble();
+        double before = -surface.get("startAlongM").asDouble();
+        Raster cells = cells(tif);
+        List<Float> numbers = new ArrayList<>();
+        for (float cell : cells.getSamples(0, 0, cells.getWidth(), cells.getHeight(), 0, (float[]) null)) {
+            if (!Float.isNaN(cell)) {
+                numbers.add(cell);
+            }
+        }
+        numbers.sort(null);
+        assertEquals(2, numbers.size());
+        assertEquals(start + (2000 - before) * rise - 100, numbers.get(0), 1e-3);
+        assertEquals(start + (1000 - before) * rise - 5, numbers.get(1), 1e-3);
+        String about = new String(Files.readAllBytes(tif), StandardCharsets.ISO_8859_1);
+        assertTrue(about.contains("points.csv") && about.contains("without the accuracy of any survey"), "it says what it holds");
+        assertEquals(2, Words.line(words + " --json -o " + tif).code(), "it is there already");
+        assertEquals(2, Words.line(words + " --json -o -").code());
+        assertEquals(2, Words.line(words + " --cell-m 5").code());
+        assertEquals(2, Words.line(ROW + folder.resolve("points.csv") + " -o " + folder.resolve("no.tif")).code(), "where is it?");
+        points("id,alongM,rightM,heightM\naside,-1000,900,90\n");
+        Words none = Words.line(words + " -o " + folder.resolve("none.tif"));
+        assertEquals(3, none.code());
+        assertFalse(Files.exists(folder.resolve("none.tif")), "a raster without a number says nothing");
+    }
+
+    private static Raster cells(Path tif) throws IOException {
+        ImageReader reader = ImageIO.getImageReadersByFormatName("tiff").next();
+        try (ImageInputStream in = ImageIO.createImageInputStream(tif.toFile())) {
+            reader.setInput(in);
+            return reader.read(0).getRaster();
+        }
     }
 
     @ParameterizedTest

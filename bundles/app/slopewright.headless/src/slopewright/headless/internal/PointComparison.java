@@ -9,6 +9,8 @@ import java.util.stream.IntStream;
 
 import slopewright.exchange.PointBlock;
 import slopewright.exchange.PointFile;
+import slopewright.exchange.map.MarginRaster;
+import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.SurfaceSweep;
 
@@ -21,6 +23,7 @@ final class PointComparison implements PointFile.BlockSink {
 
     private final SurfaceSweep sweep;
     private final int most;
+    private final Optional<MarginRaster> raster;
     private final PriorityQueue<Hit> kept = new PriorityQueue<>(LEAST_FIRST);
     private double[] excess = new double[0];
     private long points;
@@ -28,8 +31,9 @@ final class PointComparison implements PointFile.BlockSink {
     private long penetrations;
     private Hit worst;
 
-    PointComparison(ProtectionSurface surface, int most) {
+    PointComparison(ProtectionSurface surface, int most, Optional<MarginRaster> raster) {
         sweep = new SurfaceSweep(surface);
+        this.raster = raster;
         this.most = most;
     }
 
@@ -37,7 +41,10 @@ final class PointComparison implements PointFile.BlockSink {
     record Hit(String id, long line, double alongM, double rightM, double heightM, double excessM) {
     }
 
-    /** Runs are counted without keeping what each of their points says; only those with penetrations are gone through once more. */
+    /**
+     * Runs are counted without keeping what each of their points says; only those with penetrations, or for a raster all, are gone through
+     * once more.
+     */
     @Override
     public void accept(PointBlock block, int count, long firstLine) {
         if (excess.length < count) {
@@ -53,17 +60,24 @@ final class PointComparison implements PointFile.BlockSink {
             worst = hit(block, all.worst(), firstLine, all.excessM());
         }
         for (int run = 0; run < runs.size(); run++) {
-            for (int i = run * RUN; runs.get(run).above() > 0 && i < Math.min(count, (run + 1) * RUN); i++) {
+            for (int i = run * RUN; isWanted(runs.get(run)) && i < Math.min(count, (run + 1) * RUN); i++) {
                 if (excess[i] > 0) {
                     keep(block, i, firstLine);
+                }
+                if (raster.isPresent() && !Double.isNaN(excess[i])) {
+                    raster.get().take(new FramePoint(block.alongM()[i], block.rightM()[i], block.heightM()[i]), -excess[i]);
                 }
             }
         }
     }
 
+    private boolean isWanted(SurfaceSweep.Tally tally) {
+        return tally.above() > 0 || tally.inside() > 0 && raster.isPresent();
+    }
+
     private SurfaceSweep.Tally compare(PointBlock block, int from, int to) {
         SurfaceSweep.Tally tally = sweep.tally(block.alongM(), block.rightM(), block.heightM(), from, to);
-        if (tally.above() > 0) {
+        if (isWanted(tally)) {
             sweep.sweep(block.alongM(), block.rightM(), block.heightM(), from, to, excess);
         }
         return tally;

@@ -45,9 +45,11 @@ import slopewright.standards.RuleSet;
  * @param made   of which project and rule set; empty for flags alone
  * @param judged what the check says of the aid as it stands, or of the place in a file where it is solved; empty for flags alone
  * @param place  the place in a file where it is solved; empty for an aid and for flags alone
+ * @param host   the runway end or approach direction of a file where it stands or is solved; empty for flags alone
  */
 record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, Optional<BeamLimits> beam,
-        Optional<MadeFrom> made, Optional<Judged> judged, Optional<PlaceStanding> place) {
+        Optional<MadeFrom> made, Optional<Judged> judged, Optional<PlaceStanding> place,
+        Optional<ApproachHost> host) {
 
     /** What names an element of a file. */
     record Names(Path file, String aid, String end, String helipad) {
@@ -103,13 +105,13 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
         Judged judged = Judged.of(evaluation, place);
         List<String> against = place.reasons().stream().map(Message::english).toList();
         return new SitingSource(solved.family(), solved.siting(), joined(against, joined(openData(host), solved.notes())), solved.beam(),
-                Optional.of(judged.made()), Optional.of(judged), Optional.of(place));
+                Optional.of(judged.made()), Optional.of(judged), Optional.of(place), Optional.of(host));
     }
 
     private static SitingSource standing(AidEvaluation evaluation, Judged judged) {
         Siting siting = ProjectFiles.standing(evaluation);
         return new SitingSource(evaluation.family().orElseThrow(), siting, openData(evaluation.host()), BeamLimits.of(evaluation.aid()),
-                Optional.of(judged.made()), Optional.of(judged), Optional.empty());
+                Optional.of(judged.made()), Optional.of(judged), Optional.empty(), Optional.of(evaluation.host()));
     }
 
     /** Says that figures of the runway are open data that nobody confirmed; nothing where they are none. */
@@ -153,7 +155,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
             Siting siting = Families.site(family, request, rules);
             refuseOtherSide(spec, siting);
             return new SitingSource(Families.get(family), siting, notes, Optional.empty(), Optional.empty(), Optional.empty(),
-                    Optional.empty());
+                    Optional.empty(), Optional.empty());
         } catch (SitingException e) {
             throw new UsageException(host.map(there -> Projects.label(there) + ": ").orElse("") + e.getMessage());
         }

@@ -2,25 +2,36 @@ package slopewright.headless.internal;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.PointFile;
+import slopewright.exchange.map.GeoTiffFile;
+import slopewright.exchange.map.MarginRaster;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
+import slopewright.siting.ElementNames;
+import slopewright.siting.SitingException;
 import slopewright.siting.SurfacePlan;
+import slopewright.siting.site.SiteFrame;
 
 /** Compares many points with an obstacle surface. */
 @CommandLine.Command(name = "surface", sortOptions = false,
         description = "Compare points with the obstacle surface of the flags of 'site', or of an aid of a file as it stands. Exits 1 "
-                + "with penetrations.")
+                + "with penetrations. With -o the margins go into cells of a GeoTIFF too.")
 final class SurfaceCommand extends Command {
-
 
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "project file")
     private Path file;
@@ -44,6 +55,16 @@ final class SurfaceCommand extends Command {
     @Option(names = "--json", description = "print one JSON document")
     private boolean json;
 
+    @Option(names = "--cell-m", paramLabel = "M", converter = NumberWord.Length.class,
+            description = "with -o, how wide a cell is (default 10)")
+    private Double cellM;
+
+    @Mixin
+    private OptionalOutput output;
+
+    @Mixin
+    private LanguageOption language;
+
     @Override
     void extend(CommandSpec target) {
         SitingFlags.addTo(target);
@@ -54,17 +75,23 @@ final class SurfaceCommand extends Command {
         if (most < 1) {
             throw new UsageException("--most takes a number of 1 or more");
         }
+        if (cellM != null && output.file().isEmpty()) {
+            throw new UsageException("--cell-m goes with -o");
+        }
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, aid, end, helipad));
         SurfacePlan surface = source.siting().surface().orElseThrow(() -> new UsageException("there is no obstacle surface: "
                 + whyNone(source)));
         source.notes().forEach(note -> streams().warn("slopewright surface: " + note));
         source.tell(streams(), "surface");
-        PointComparison comparison = new PointComparison(surface.geometry(), most);
+        Optional<Path> target = output.file();
+        Optional<MarginRaster> raster = target.map(tif -> begin(tif, source, surface));
+        PointComparison comparison = new PointComparison(surface.geometry(), most, raster);
         try {
             PointFile.read(points, comparison);
         } catch (ExchangeException e) {
             throw new InputException(e.getMessage());
         }
+        raster.ifPresent(cells -> write(target.get(), cells, source, comparison));
         if (json) {
             source.printJson(json(surface, comparison), streams().out);
         } else {
@@ -75,6 +102,34 @@ final class SurfaceCommand extends Command {
             return ExitCodes.NOTHING_EVALUATED;
         }
         return comparison.penetrations() > 0 ? ExitCodes.FINDINGS : ExitCodes.OK;
+    }
+
+    private MarginRaster begin(Path tif, SitingSource source, SurfacePlan surface) {
+        if (StandardOutput.isMeant(tif) ? json : !tif.toString().toLowerCase(Locale.ROOT).endsWith(".tif")) {
+            throw new UsageException("-o takes a file that ends in .tif; - for standard output does not go with --json");
+        }
+        double wide = cellM == null ? MarginRaster.USUAL_CELL_M : cellM;
+        if (!(wide > 0) || wide > MarginRaster.MOST_CELL_M) {
+            throw new UsageException("--cell-m takes a length of more than 0 and at most " + (int) MarginRaster.MOST_CELL_M + " m");
+        }
+        try {
+            return MarginRaster.begin(SiteFrame.of(source.host().orElseThrow(() -> new UsageException(
+                    "-o needs to know where on Earth the surface lies: name a project file with --aid, --end or --helipad"))),
+                    surface.geometry(), wide);
+        } catch (SitingException e) {
+            throw new InputException(file + ": " + e.getMessage());
+        }
+    }
+
+    /** What was not compared is not in the cells, and where nothing was there are none. */
+    private void write(Path tif, MarginRaster raster, SitingSource source, PointComparison comparison) {
+        Argument where = ElementNames.of(source.host().orElseThrow());
+        if (comparison.inside() == 0) {
+            throw new InputException(points + ": " + Message.of("map.raster.nothing", where).english());
+        }
+        raster.end(Message.of("map.raster.points", where, Words.quantity(cellM == null ? MarginRaster.USUAL_CELL_M : cellM, Notation.EXACT),
+                Words.name(String.valueOf(points.getFileName()))), source.made().orElseThrow(), MessageRenderer.of(language.language()));
+        output.write(tif, GeoTiffFile.bytes(raster));
     }
 
     private static String whyNone(SitingSource source) {

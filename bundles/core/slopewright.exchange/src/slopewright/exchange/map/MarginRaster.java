@@ -96,17 +96,48 @@ public final class MarginRaster {
         if (compared.inside().isEmpty()) {
             throw new SitingException(Message.of("map.raster.nothing", ElementNames.of(aid.aid())));
         }
-        MarginRaster raster = new MarginRaster(aid.frame().orThrow(), compared.surface(), cellM);
-        raster.reach(cellM);
+        MarginRaster raster = begin(aid.frame().orThrow(), compared.surface(), cellM);
         raster.fill(compared, aid.surroundings().orThrow());
         MapWords words = new MapWords(renderer);
         words.note(Message.of("map.raster.about", ElementNames.of(aid.aid()), Words.quantity(cellM, Notation.EXACT)));
         words.note(Message.of("map.design-aid"));
         compared.uncompared().forEach(left -> words.note(Message.of("map.not-compared", ElementNames.of(left.element()), left.reason())));
-        raster.notes = words.notes();
-        raster.about = made.facts(renderer).entrySet().stream().map(fact -> fact.getKey() + ": " + fact.getValue())
-                .collect(Collectors.joining("\n")) + "\n" + String.join("\n", raster.notes);
+        raster.say(words, made, renderer);
         return raster;
+    }
+
+    /**
+     * Begins cells in which nothing stands yet, for points that come one after the other; see {@link #take}.
+     *
+     * @param frame   frame of a runway end or helipad
+     * @param surface the surface in it
+     * @param cellM   how wide a cell is, metres, more than zero, as above
+     * @throws SitingException where the frame lies on a local plane or too near to a pole, or the cells are too many
+     */
+    public static MarginRaster begin(SiteFrame frame, ProtectionSurface surface, double cellM) {
+        MarginRaster raster = new MarginRaster(frame, surface, cellM);
+        raster.reach(cellM);
+        return raster;
+    }
+
+    /**
+     * Ends cells that were begun: says what they are.
+     *
+     * @param what     what the raster holds, and against what
+     * @param made     what it is made from
+     * @param renderer the language of what the raster says of itself
+     */
+    public void end(Message what, MadeFrom made, MessageRenderer renderer) {
+        MapWords words = new MapWords(renderer);
+        words.note(what);
+        words.note(Message.of("map.design-aid"));
+        say(words, made, renderer);
+    }
+
+    private void say(MapWords words, MadeFrom made, MessageRenderer renderer) {
+        notes = words.notes();
+        about = made.facts(renderer).entrySet().stream().map(fact -> fact.getKey() + ": " + fact.getValue())
+                .collect(Collectors.joining("\n")) + "\n" + String.join("\n", notes);
     }
 
     /** The outline in short pieces, for what is straight in the frame is not on the map; and a cell more on each side. */
@@ -219,8 +250,11 @@ public final class MarginRaster {
         }
     }
 
-    /** What lies outside by its accuracy alone counts in the cell at the edge. A number is rounded to the lower side. */
-    private void take(FramePoint point, double marginM) {
+    /**
+     * Takes the margin of a point under or over the surface, metres, where it is the least of its cell. What lies outside by its accuracy
+     * alone counts in the cell at the edge. A number is rounded to the lower side.
+     */
+    public void take(FramePoint point, double marginM) {
         SiteFrame.LatLon place = latLon(point);
         int row = within((northDeg - place.latitudeDeg()) / latitudeStepDeg, rows());
         int column = within((place.longitudeDeg() - westDeg) / longitudeStepDeg, columns);

@@ -66,8 +66,8 @@ class HandoverTest {
     /** Each kind is one service with a place of its own, and each file has a name for people in both languages. */
     @Test
     void kindsAreServicesWithNames() {
-        assertEquals(12, Deliverables.kinds().size());
-        assertEquals(12, Deliverables.kinds().stream().map(Deliverable::order).distinct().count());
+        assertEquals(13, Deliverables.kinds().size());
+        assertEquals(13, Deliverables.kinds().stream().map(Deliverable::order).distinct().count());
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             MessageRenderer words = MessageRenderer.of(language);
             Deliverables.of(project).forEach(file -> assertTrue(words.keys().contains(file.label().key()), file.label().key()));
