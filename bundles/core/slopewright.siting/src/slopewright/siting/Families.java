@@ -41,14 +41,19 @@ public final class Families {
         return MessageRenderer.of(Locale.ENGLISH).keys().contains("term." + term) ? Words.term(term) : Words.name(family.name());
     }
 
+    /** Returns the trade name of a family, or the key where no family has it. */
+    public static Argument nameOf(String key) {
+        return find(key).map(Families::name).orElseGet(() -> Words.name(key));
+    }
+
     /**
      * Returns a family that must be there.
      *
-     * @throws SitingException where the key is unknown; the message lists the known ones
+     * @throws SitingException where the key is unknown; the message lists the known ones by their trade names
      */
     public static IndicatorFamily get(String key) {
         return find(key).orElseThrow(() -> new SitingException(Message.of("siting.refused.unknown-family", Words.name(key),
-                Words.names(ALL.stream().map(IndicatorFamily::key).toList()))));
+                Words.list(ALL.stream().map(Families::name).toList()))));
     }
 
     /**
@@ -79,7 +84,7 @@ public final class Families {
 
     /** Makes the refusal of a family that a rule set does not cover. */
     public static SitingException notCovered(IndicatorFamily family, RuleSet rules) {
-        return new SitingException(Message.of("siting.refused.not-covered", Words.name(rules.key()), Words.name(rules.edition()),
-                name(family), Words.name(family.key()), Words.names(rules.descriptor().families())));
+        return new SitingException(Message.of("siting.refused.not-covered", rules.descriptor().name(), Words.name(rules.edition()),
+                name(family), Words.list(rules.descriptor().families().stream().map(Families::nameOf).toList())));
     }
 }

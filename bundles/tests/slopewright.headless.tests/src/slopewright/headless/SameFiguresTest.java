@@ -190,6 +190,9 @@ class SameFiguresTest {
         double west = 2.50 - 0.19 * 151 / 365;
         double cableW = 6.6 * 6.6 * 3 * 5;
         return List.of(new Figure("variation deg west", west, 0.0051, Map.of(
+                        "report", found("Magnetic variation ([\\d.]+)\u00b0 west on 2026-06-01"),
+                        "Bericht", found("Ortsmissweisung ([\\d,]+)\u00b0 West am 2026-06-01"),
+                        "report PDF", found("([\\d.]+)\u00b0 west on 2026-06-01"),
                         "schedule", found("magnetic variation ([\\d.]+)\u00b0 west"),
                         "XLSX", found("magnetic variation ([\\d.]+)\u00b0 west"))),
                 new Figure("magnetic azimuth deg", 272 + west, 0.0006, Map.of(

@@ -136,7 +136,7 @@ class SiteAndSignalTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "site | --family is missing",
-        "site --family lantern | there is no family ‘lantern’",
+        "site --family lantern | --family: there is no family 'lantern'; known are four-unit-row (PAPI), two-unit-row (APAPI)",
         "site --family two-bar --rule-set icao:5th --slope-deg 3 | does not cover",
         "site --family four-unit-row --rule-set moon | there is no rule set 'moon'",
         "site --family four-unit-row --slope-deg 3 --runway-width-m 45 --code 4 | eye-to-wheel-m",

@@ -145,6 +145,7 @@ final class NewCommand extends Command {
         output.check();
         NewSite site = site();
         String key = Optional.ofNullable(family).or(site::familyKey).orElse(site.isHelipad() ? PAD_FAMILY : RUNWAY_FAMILY);
+        ProjectFiles.family(key);
         MessageRenderer words = MessageRenderer.of(language.language());
         Project project = site.laidOut(SiteNames.in(words::render, site.isHelipad() ? site.designator() : site.runwayDesignator()), key);
         output.write(project);

@@ -24,7 +24,6 @@ import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
@@ -79,8 +78,9 @@ final class PlaceCommand extends Command {
         Optional<Side> wanted = Optional.ofNullable(side).map(PlaceCommand::side);
         Project project = ProjectFiles.load(file);
         ApproachHost host = end != null ? ProjectFiles.end(project, end) : ProjectFiles.helipad(project, helipad);
-        IndicatorFamily chosen = Families.find(family).filter(found -> end != null ? found.atRunways() : found.atHelipads())
-                .orElseThrow(() -> new UsageException("--family: there is no '" + family + "' for such a place; "
+        IndicatorFamily chosen = Optional.of(ProjectFiles.family(family))
+                .filter(found -> end != null ? found.atRunways() : found.atHelipads())
+                .orElseThrow(() -> new UsageException("--family: '" + family + "' is not for such a place; "
                         + "see 'slopewright families'"));
         refuseSecond(host, wanted);
         ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));

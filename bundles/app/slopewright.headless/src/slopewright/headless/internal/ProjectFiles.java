@@ -19,6 +19,8 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Siting;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
@@ -54,12 +56,17 @@ final class ProjectFiles {
         }
     }
 
+    private static String named(RuleSet rules) {
+        return rules.key() + ":" + rules.edition() + " (" + rules.descriptor().name().english() + ")";
+    }
+
     /** Finds a rule set by its name, or in a folder. */
     static RuleSet rules(Optional<String> name) {
         String key = name.orElse(ProjectRules.DEFAULT);
         try {
             return ProjectRules.find(SlopewrightFactory.eINSTANCE.createProject(), key).orElseThrow(() -> new UsageException(
-                    "there is no rule set '" + key + "'; known are " + String.join(", ", RuleSets.names())
+                    "there is no rule set '" + key + "'; known are "
+                            + String.join(", ", RuleSets.all().stream().map(ProjectFiles::named).toList())
                             + ", and a folder with one of your own"));
         } catch (IllegalArgumentException e) {
             throw new InputException(e.getMessage());
@@ -122,6 +129,12 @@ final class ProjectFiles {
         return all.stream().filter(pad -> pad.getDirections().stream()
                 .anyMatch(direction -> name.equals(direction.getId()) || name.equals(direction.getDesignator()))).findFirst()
                 .orElseGet(() -> find(all, name, Helipad::getName, "helipad"));
+    }
+
+    /** Finds a family by its key. */
+    static IndicatorFamily family(String key) {
+        return Families.find(key).orElseThrow(() -> new UsageException("--family: there is no family '" + key + "'; known are "
+                + String.join(", ", Families.all().stream().map(family -> family.key() + " (" + family.name() + ")").toList())));
     }
 
     static ApproachAid aid(Project project, String name) {

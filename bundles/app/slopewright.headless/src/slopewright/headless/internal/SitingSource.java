@@ -149,12 +149,13 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
         SitingFlags.apply(spec, builder, notes, host.isPresent());
         String family = SitingFlags.text(spec, "family")
                 .orElseThrow(() -> new UsageException("--family is missing; see 'slopewright families'"));
+        IndicatorFamily found = ProjectFiles.family(family);
         try {
             SitingRequest given = builder.build();
             SitingRequest request = host.map(there -> withLenses(there, family, given, notes)).orElse(given);
-            Siting siting = Families.site(family, request, rules);
+            Siting siting = Families.site(found, request, rules);
             refuseOtherSide(spec, siting);
-            return new SitingSource(Families.get(family), siting, notes, Optional.empty(), Optional.empty(), Optional.empty(),
+            return new SitingSource(found, siting, notes, Optional.empty(), Optional.empty(), Optional.empty(),
                     Optional.empty(), Optional.empty());
         } catch (SitingException e) {
             throw new UsageException(host.map(there -> Projects.label(there) + ": ").orElse("") + e.getMessage());

@@ -28,6 +28,7 @@ import slopewright.siting.Input;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.ValueNames;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
@@ -106,8 +107,8 @@ public final class AidFacts {
 
     /** Returns the end of a rule for which the rule set gives no value of a key. */
     public Stop none(String key) {
-        return Stop.notApplicable(Message.of("outcome.no-value", Words.name(rules().key()), Words.name(rules().edition()),
-                Words.name(key)));
+        return Stop.notApplicable(Message.of("outcome.no-value", rules().descriptor().name(), Words.name(rules().edition()),
+                ValueNames.of(key)));
     }
 
     /** Returns a choice or a flag of the rule set for this family; ends the rule where it makes none. */

@@ -98,7 +98,8 @@ final class FamilyProposal {
 
     private AidEvaluation propose(RuleSet used) {
         if (used != own) {
-            remarks.add(Message.of("comparison.other-rule-set", Words.name(own.key()), Words.name(used.key() + ":" + used.edition())));
+            remarks.add(Message.of("comparison.other-rule-set", own.descriptor().name(), Message.of("comparison.rule-set-and-edition",
+                    used.descriptor().name(), Words.name(used.edition()))));
         }
         ProposedAid proposed = ProposedAid.of(evaluation, host, family, side, own, used, standing);
         remarks.addAll(proposed.remarks());
@@ -123,7 +124,7 @@ final class FamilyProposal {
         Optional<Double> code = proposal.request().value().flatMap(request -> request.number(Input.CODE));
         if (code.isPresent() && from.isPresent() && to.isPresent()
                 && (code.get() < from.get().value() || code.get() > to.get().value())) {
-            objections.add(Message.of("comparison.forbidden", Words.count(Math.round(code.get())), Words.name(used.key()),
+            objections.add(Message.of("comparison.forbidden", Words.count(Math.round(code.get())), used.descriptor().name(),
                     Words.number(from.get().value()), Words.number(to.get().value()), to.get().citation().text()));
         }
     }

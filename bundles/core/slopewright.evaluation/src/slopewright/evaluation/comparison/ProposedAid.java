@@ -129,7 +129,7 @@ record ProposedAid(ApproachAid aid, List<Message> remarks) {
             aid.setClearance(ClearanceChoice.CHOSEN);
             aid.setChosenClearanceM(found.desiredM());
             if (source.get() != own) {
-                remarks.add(Message.of("comparison.clearance-of", Words.name(used.key()), Words.m(found.desiredM()),
+                remarks.add(Message.of("comparison.clearance-of", used.descriptor().name(), Words.m(found.desiredM()),
                         Words.name(source.get().key())));
             }
         });

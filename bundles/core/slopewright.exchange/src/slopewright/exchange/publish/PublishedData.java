@@ -54,6 +54,16 @@ public record PublishedData(List<PublishedAid> aids) {
             return aid.host() instanceof RunwayEnd;
         }
 
+        /** Returns the latitude of its units in the form in which it is published, {@code 471759.63N}; empty where it is not known. */
+        public Optional<String> latitude() {
+            return place.map(at -> published(at.latitudeDeg(), 2, 'N', 'S'));
+        }
+
+        /** Returns the longitude of its units in the form in which it is published, {@code 0115344.19W}; empty where it is not known. */
+        public Optional<String> longitude() {
+            return place.map(at -> published(at.longitudeDeg(), 3, 'E', 'W'));
+        }
+
         /**
          * Returns it in the words of an aeronautical information publication: what is not known says so and is never left out.
          *
@@ -121,14 +131,19 @@ public record PublishedData(List<PublishedAid> aids) {
         return aid.frame().value().flatMap(frame -> frame.latLon(new FramePoint(along, right, 0)));
     }
 
+    /** Returns what was taken off a setting for the height that is published, and after which source; nothing where nothing was. */
+    public List<Message> taken() {
+        return aids.stream().flatMap(line -> line.aid.published().stream()).map(AidEvaluation.PublishedHeight::taken)
+                .map(taken -> Message.of("sheet.publish.taken", Words.quantity(taken.printed(), Notation.EXACT),
+                        Words.name(taken.printedUnit()), taken.citation().text())).distinct().toList();
+    }
+
     /** Returns the data as a table in a language. */
     public Sheet sheet(MessageRenderer renderer) {
         SheetWords words = new SheetWords(renderer);
         List<Message> notes = new ArrayList<>(List.of(Message.of("sheet.publish.meht"), Message.of("sheet.publish.nominal"),
                 Message.of("sheet.publish.place"), Message.of("sheet.publish.design-aid")));
-        aids.stream().flatMap(line -> line.aid.published().stream()).map(AidEvaluation.PublishedHeight::taken)
-                .map(taken -> Message.of("sheet.publish.taken", Words.quantity(taken.printed(), Notation.EXACT),
-                        Words.name(taken.printedUnit()), taken.citation().text())).distinct().forEach(notes::add);
+        notes.addAll(taken());
         aids.forEach(line -> line.aid.siting().reason().ifPresent(reason -> notes.add(Message.of("sheet.publish.reason",
                 ElementNames.of(line.aid.aid()), reason))));
         return new Sheet(words.text(Message.of("sheet.publish.title")), words.columns("runway-or-approach", "indicator", "type", "side",
@@ -155,8 +170,7 @@ public record PublishedData(List<PublishedAid> aids) {
                 words.number(line.place.map(SiteFrame.LatLon::latitudeDeg).orElse(null), 7),
                 words.number(line.place.map(SiteFrame.LatLon::longitudeDeg).orElse(null), 7), words.number(line.axisTurnDeg, 2),
                 SheetCell.text(words.word(aid.rules().descriptor().title())),
-                SheetCell.text(line.place.map(place -> published(place.latitudeDeg(), 2, 'N', 'S')).orElse(unknown)),
-                SheetCell.text(line.place.map(place -> published(place.longitudeDeg(), 3, 'E', 'W')).orElse(unknown)),
+                SheetCell.text(line.latitude().orElse(unknown)), SheetCell.text(line.longitude().orElse(unknown)),
                 SheetCell.text(line.wording(words.renderer())));
     }
 

@@ -56,7 +56,7 @@ final class EyeTarget {
     private static double ofGroup(SitingRequest request, RuleReader reader, Optional<CrossingHeightTable> groups) {
         int number = (int) Math.round(request.need(Input.HEIGHT_GROUP));
         if (groups.isEmpty()) {
-            throw new SitingException(Message.of("siting.refused.no-height-groups", Words.name(reader.rules().key())));
+            throw new SitingException(Message.of("siting.refused.no-height-groups", reader.rules().descriptor().name()));
         }
         CrossingHeightTable.Group group = groups.get().group(number).orElseThrow(() -> new SitingException(Message.of(
                 "siting.refused.height-group", Words.count(number), Words.count(groups.get().groups().size()))));
@@ -82,7 +82,7 @@ final class EyeTarget {
             return chosen;
         }
         if (table.isEmpty()) {
-            throw new SitingException(Message.of("siting.refused.no-clearances", Words.name(reader.rules().key()),
+            throw new SitingException(Message.of("siting.refused.no-clearances", reader.rules().descriptor().name(),
                     Input.CHOSEN_CLEARANCE.message(), Input.EYE_HEIGHT.message(), Input.HEIGHT_GROUP.message()));
         }
         WheelClearanceTable.Group group = table.get().group(eyeToWheel).orElseThrow(() -> new SitingException(Message.of(

@@ -356,7 +356,7 @@ abstract class RowFamily implements IndicatorFamily {
                 edge = names.smallRunwayInnerUnit;
                 spacing = names.leastSpacing;
             } else {
-                throw new SitingException(Message.of("siting.refused.layout", Words.name(reader.rules().key()), Words.name(pattern),
+                throw new SitingException(Message.of("siting.refused.layout", reader.rules().descriptor().name(), Words.name(pattern),
                         Words.name(name)));
             }
         }

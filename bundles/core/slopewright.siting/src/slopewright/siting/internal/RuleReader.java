@@ -12,6 +12,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
+import slopewright.siting.ValueNames;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
@@ -115,8 +116,8 @@ final class RuleReader {
     }
 
     private CitedValue value(String key) {
-        return rules.find(key).orElseThrow(() -> new SitingException(Message.of("siting.refused.no-value", Words.name(rules.key()),
-                Words.name(rules.edition()), Words.name(key))));
+        return rules.find(key).orElseThrow(() -> new SitingException(Message.of("siting.refused.no-value", rules.descriptor().name(),
+                Words.name(rules.edition()), ValueNames.of(key))));
     }
 
     private double use(CitedValue value) {

@@ -28,7 +28,8 @@ public final class ApproachTypeRule extends AidRule {
         }
         boolean matters = facts.atRunway() ? facts.rules().surface().isPresent() : facts.rules().heliportSurface().isPresent();
         if (!matters) {
-            throw Stop.notApplicable(Message.of("DATA-13.no-matter", Words.name(facts.rules().key()), Words.name(facts.rules().edition())));
+            throw Stop.notApplicable(Message.of("DATA-13.no-matter", facts.rules().descriptor().name(),
+                    Words.name(facts.rules().edition())));
         }
         throw Stop.missing(Message.of("missing.approach-type", ElementNames.of(facts.host())));
     }

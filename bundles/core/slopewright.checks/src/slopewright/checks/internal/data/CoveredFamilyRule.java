@@ -22,9 +22,9 @@ public final class CoveredFamilyRule extends ProjectRule {
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
         for (AidEvaluation aid : evaluation.aids()) {
             aid.family().ifPresent(family -> outcomes.about(aid.aid()).met(aid.isCovered())
-                    .saying(aid.isCovered() ? "covered" : "not-covered", Words.name(aid.rules().key()), Words.name(aid.rules().edition()),
+                    .saying(aid.isCovered() ? "covered" : "not-covered", aid.rules().descriptor().name(), Words.name(aid.rules().edition()),
                             Families.name(family))
-                    .advising("choose", Words.names(aid.rules().descriptor().families())).add());
+                    .advising("choose", Words.list(aid.rules().descriptor().families().stream().map(Families::nameOf).toList())).add());
         }
     }
 }

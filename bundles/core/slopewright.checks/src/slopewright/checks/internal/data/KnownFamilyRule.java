@@ -10,7 +10,6 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.siting.Families;
-import slopewright.siting.IndicatorFamily;
 
 /** A family that nobody knows cannot be checked. Severity fail: none of its signals is judged. */
 public final class KnownFamilyRule extends ProjectRule {
@@ -29,7 +28,7 @@ public final class KnownFamilyRule extends ProjectRule {
             }
             outcomes.about(aid.aid()).met(aid.family().isPresent())
                     .saying(aid.family().isPresent() ? "known" : "unknown", Words.name(key))
-                    .advising("choose", Words.names(Families.all().stream().map(IndicatorFamily::key).toList())).add();
+                    .advising("choose", Words.list(Families.all().stream().map(Families::name).toList())).add();
         }
     }
 }

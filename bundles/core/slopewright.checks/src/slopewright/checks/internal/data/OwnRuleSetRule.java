@@ -22,7 +22,7 @@ public final class OwnRuleSetRule extends ProjectRule {
         for (AidEvaluation aid : evaluation.aids()) {
             String key = aid.aid().getRuleSetKey();
             if (key == null || key.isBlank()) {
-                outcomes.notApplicable(aid.aid(), Message.of("DATA-08.none", Words.name(aid.rules().key()),
+                outcomes.notApplicable(aid.aid(), Message.of("DATA-08.none", aid.rules().descriptor().name(),
                         Words.name(aid.rules().edition())));
                 continue;
             }

@@ -25,7 +25,7 @@ public final class AimingPointRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         RunwayEnd end = facts.end();
         AimingPointTable table = facts.rules().aimingPoint()
-                .orElseThrow(() -> Stop.notApplicable(Message.of("AIM-01.none-given", Words.name(facts.rules().key()))));
+                .orElseThrow(() -> Stop.notApplicable(Message.of("AIM-01.none-given", facts.rules().descriptor().name())));
         double marking = AidFacts.need(end.getAimingPointDistanceM(), Message.of("missing.aiming-point"));
         CitedValue tolerance = facts.common("siting.eye-height-tolerance-m");
         Siting laid = facts.laid();

@@ -41,7 +41,7 @@ abstract class ClearanceRule extends AidRule {
     public final void check(AidFacts facts, OutcomeCollector outcomes) {
         facts.end();
         WheelClearanceTable table = facts.rules().wheelClearance()
-                .orElseThrow(() -> Stop.notApplicable(Message.of("wheel.no-table", Words.name(facts.rules().key()))));
+                .orElseThrow(() -> Stop.notApplicable(Message.of("wheel.no-table", facts.rules().descriptor().name())));
         if (facts.host().getRegularGroups().isEmpty()) {
             throw Stop.missing(Message.of("missing.aeroplane-groups"));
         }

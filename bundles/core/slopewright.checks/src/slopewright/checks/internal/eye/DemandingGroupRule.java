@@ -35,7 +35,7 @@ public final class DemandingGroupRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         facts.end();
         CrossingHeightTable table = facts.rules().crossingHeight()
-                .orElseThrow(() -> Stop.notApplicable(Message.of("EYE-03.no-groups", Words.name(facts.rules().key()))));
+                .orElseThrow(() -> Stop.notApplicable(Message.of("EYE-03.no-groups", facts.rules().descriptor().name())));
         List<AeroplaneGroup> aeroplanes = facts.host().getRegularGroups();
         if (aeroplanes.isEmpty()) {
             throw Stop.missing(Message.of("missing.aeroplane-groups"));

@@ -27,7 +27,7 @@ public final class HeightGroupRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         facts.end();
         CrossingHeightTable table = facts.rules().crossingHeight()
-                .orElseThrow(() -> Stop.notApplicable(Message.of("EYE-03.no-groups", Words.name(facts.rules().key()))));
+                .orElseThrow(() -> Stop.notApplicable(Message.of("EYE-03.no-groups", facts.rules().descriptor().name())));
         int number = AidFacts.need(facts.aid().getHeightGroup(), Message.of("missing.height-group"));
         CrossingHeightTable.Group group = table.group(number).orElseThrow(() -> Stop.missing(Message.of("missing.height-group-of-table"),
                 Message.of("EYE-03.unknown-group", Words.count(number))));

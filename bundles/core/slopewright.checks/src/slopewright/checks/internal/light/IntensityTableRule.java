@@ -43,7 +43,7 @@ public final class IntensityTableRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         List<MeasuredLight.Direction> asked = MeasuredLight.asked(facts);
         if (asked.isEmpty()) {
-            throw Stop.notApplicable(Message.of("light.no-contours", Words.name(facts.rules().key()), Words.name(facts.rules().edition()),
+            throw Stop.notApplicable(Message.of("light.no-contours", facts.rules().descriptor().name(), Words.name(facts.rules().edition()),
                     facts.familyName()));
         }
         List<MeasuredLight> lights = MeasuredLight.of(facts);

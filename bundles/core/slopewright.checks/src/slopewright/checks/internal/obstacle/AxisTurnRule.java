@@ -29,7 +29,7 @@ public final class AxisTurnRule extends AidRule {
         }
         CitedValue limit = facts.rules().find("obstacle.axis-turn-limit-deg").orElseThrow(() -> Stop.missing(
                 Message.of("missing.axis-turn-limit"), Message.of("OBS-02.no-limit", Words.degrees(Math.abs(turn)),
-                        Words.name(facts.rules().key()), Words.name(facts.rules().edition()))));
+                        facts.rules().descriptor().name(), Words.name(facts.rules().edition()))));
         outcomes.about(facts.aid()).measured(Measure.atMost(Math.abs(turn), limit.value(), "deg")).resting(limit)
                 .saying("turned", Words.degrees(Math.abs(turn)), Words.degrees(limit.value())).advising("less").add();
     }

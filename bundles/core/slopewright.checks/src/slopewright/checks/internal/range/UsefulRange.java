@@ -43,7 +43,7 @@ final class UsefulRange {
             range.ifPresent(value -> found.add(new Expected(condition, value)));
         }
         if (found.isEmpty()) {
-            throw Stop.notApplicable(Message.of("range.none-given", Words.name(facts.rules().key()), Words.name(facts.rules().edition()),
+            throw Stop.notApplicable(Message.of("range.none-given", facts.rules().descriptor().name(), Words.name(facts.rules().edition()),
                     facts.familyName()));
         }
         return found;

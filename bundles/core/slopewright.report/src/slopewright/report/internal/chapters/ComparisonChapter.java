@@ -52,8 +52,8 @@ final class ComparisonChapter {
     }
 
     private void table(AidEvaluation chosen, List<FamilyVerdicts> families) {
-        html.table("numbers", List.of(16, 10, 7, 13, 7, 9, 10, 8, 20), "family", "fits", "score", "verdict-counts",
-                "unit-count", "distance-m", "eye-height-m", "wheels-m", "margin-obstacle");
+        html.table("numbers", List.of(17, 10, 7, 13, 7, 9, 9, 8, 20), "family", "fits", "score", "verdict-counts",
+                "unit-count", "distance-m", "eye-m", "wheels-m", "margin-obstacle");
         Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
         families.forEach(found -> weighed.put(found, found.weighed()));
         List<Message> shared = shared(families.stream().map(FamilyVerdicts::candidate).toList());

@@ -2,20 +2,18 @@ package slopewright.report.internal.chapters;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.exchange.publish.PublishedData;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.Project;
-import slopewright.model.RunwayEnd;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
-import slopewright.siting.Siting;
 
 /** What is handed on: the data to publish for the aerodrome, and circuits with their loads. */
 final class HandoverChapter {
@@ -35,23 +33,28 @@ final class HandoverChapter {
         circuits(evaluation.project());
     }
 
+    /** The same data as the sheet and the file that are handed over: one row an indicator, its sentence for the publication at the end. */
     private void publication() {
-        html.section("publication").table("data", List.of(20, 18, 8, 18, 20, 16), "runway-or-approach", "type", "side", "angle", "meht",
-                "axis-displacement");
-        for (AidEvaluation aid : evaluation.aids()) {
-            Optional<Siting> laid = aid.siting().value();
-            html.row(List.of(words.name(aid.host()), words.family(aid.family(), aid.aid().getFamilyKey()),
-                    words.term("side", aid.aid().getSide()),
-                    laid.map(siting -> words.angle(siting.slopeDeg())).orElse(words.term("not-known")),
-                    aid.host() instanceof RunwayEnd ? laid.map(siting -> words.metresAndFeet(siting.mehtM()))
-                            .orElse(words.term("not-known")) : words.term("not-applicable"),
-                    displacement(aid.aid().getAxisTurnDeg())));
+        html.section("publication").table("data", List.of(13, 14, 10, 12, 11, 14, 26), "runway-or-approach", "type-and-side", "angle",
+                "meht",
+                "axis-displacement", "published-place", "published-words");
+        PublishedData data = PublishedData.of(evaluation);
+        String unknown = words.term("not-known");
+        for (PublishedData.PublishedAid aid : data.aids()) {
+            AidEvaluation evaluated = aid.aid();
+            html.row(List.of(words.name(evaluated.host()), words.family(evaluated.family(), evaluated.aid().getFamilyKey()) + ", "
+                    + words.term("side", evaluated.aid().getSide()), aid.angleDeg() == null ? unknown : words.angle(aid.angleDeg()),
+                    !aid.isAtRunway() ? words.term("not-applicable") : aid.mehtM() == null ? unknown : words.metresAndFeet(aid.mehtM()),
+                    displacement(aid.axisTurnDeg()), aid.latitude().flatMap(latitude -> aid.longitude().map(longitude -> latitude + " "
+                            + longitude)).orElse(unknown), aid.wording(words.renderer())));
         }
-        html.endTable().remark("meht-means");
+        List<String> remarks = new ArrayList<>(List.of(words.say("meht-means"), words.render(Message.of("sheet.publish.place"))));
+        remarks.addAll(words.render(data.taken()));
+        html.endTable().element("p class=\"small\"", String.join(" ", remarks));
     }
 
-    private String displacement(Double turnDeg) {
-        return turnDeg == null || turnDeg == 0 ? words.term("no-displacement")
+    private String displacement(double turnDeg) {
+        return turnDeg == 0 ? words.term("no-displacement")
                 : words.say(turnDeg > 0 ? "turned-clockwise" : "turned-counter-clockwise", Words.wholeDegrees(Math.abs(turnDeg)));
     }
 

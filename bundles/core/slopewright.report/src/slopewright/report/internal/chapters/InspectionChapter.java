@@ -15,6 +15,7 @@ import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.report.internal.html.Upkeep;
 import slopewright.siting.Siting;
+import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 
 /** What is flown before an indicator is used, with what is expected, and what is looked after from then on. */
@@ -42,7 +43,7 @@ final class InspectionChapter {
         line(name, "angle", words.say("flight-expected.angle", Words.deg(siting.slopeDeg()), Words.deg(siting.lowestOnSlopeDeg()))
                 + limit(value(aid, "operation-accuracy-min").or(() -> value(aid, "reset-beyond-min"))));
         line("", "range", value(aid, "useful-range-day-m").map(range -> words.say("flight.range-by-day", Words.wholeM(range.value())) + " ("
-                + words.sourceAndState(range.citation()) + ")").orElse(words.say("flight.no-range")));
+                + state(range.citation()) + ")").orElse(words.say("flight.no-range")));
         line("", "azimuth", words.say("flight-expected.azimuth", Words.name(words.orUnknown(aid.aid().getBeamLeftLimitDeg(), "\u00b0")),
                 Words.name(words.orUnknown(aid.aid().getBeamRightLimitDeg(), "\u00b0"))));
         line("", "brightness", words.say("flight-expected.brightness"));
@@ -70,8 +71,13 @@ final class InspectionChapter {
     }
 
     private String limit(Optional<CitedValue> limit) {
-        return limit.map(value -> " " + words.say("flight-expected.limit", Words.min(value.value()), Words.name(words.sourceAndState(value
+        return limit.map(value -> " " + words.say("flight-expected.limit", Words.min(value.value()), Words.name(state(value
                 .citation())))).orElse(" " + words.say("flight-expected.no-limit"));
+    }
+
+    /** By whom a value was confirmed stands in the annex. */
+    private String state(Citation citation) {
+        return words.briefSource(citation) + (citation.toConfirm() ? ", " + words.term("to-be-confirmed") : "");
     }
 
     private static Optional<CitedValue> value(AidEvaluation aid, String name) {

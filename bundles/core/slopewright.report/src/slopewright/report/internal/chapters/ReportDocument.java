@@ -139,7 +139,7 @@ public final class ReportDocument {
         chapters.put("chapter.basis", () -> {
             html.chapter("basis");
             locked(this::rules);
-            new SiteChapter(html, source.project()).write();
+            new SiteChapter(html, source.project(), options.date()).write();
         });
         chapters.put("chapter.comparison", () -> {
             if (!source.evaluation().aids().isEmpty()) {

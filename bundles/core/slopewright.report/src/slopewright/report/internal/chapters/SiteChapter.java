@@ -2,6 +2,7 @@ package slopewright.report.internal.chapters;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -10,7 +11,6 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.GroundUsed;
 import slopewright.evaluation.OpenData;
 import slopewright.messages.Argument;
-import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
@@ -40,10 +40,17 @@ final class SiteChapter {
     private final Html html;
     private final ReportWords words;
     private final Project project;
+    private final String day;
 
-    SiteChapter(Html html, Project project) {
+    /**
+     * Takes what it is written from.
+     *
+     * @param day the day of the report, for the magnetic variation; that of the entry stands in where it is none
+     */
+    SiteChapter(Html html, Project project, String day) {
         this.html = html;
         this.project = project;
+        this.day = day;
         words = html.words();
     }
 
@@ -68,12 +75,20 @@ final class SiteChapter {
         return words.orUnknown(value);
     }
 
-    /** Returns what was entered beside what the model gives on the day of the entry; empty where that is not known. */
-    private Optional<Message> besideModel(MagneticVariation variation) {
+    /**
+     * Returns the variation on the day of the report, as schedule and card have it: entered and brought to the day, with what the model
+     * gives beside it, or the model's alone; empty where neither is known.
+     */
+    private Optional<String> variation() {
+        Optional<ApproachHost> host = Projects.hosts(project).stream().findFirst();
         try {
-            LocalDate day = LocalDate.parse(String.valueOf(variation.getDate()));
-            return Projects.hosts(project).stream().findFirst().map(host -> SiteVariation.of(host, day))
-                    .filter(SiteVariation::entered).map(SiteVariation::source);
+            LocalDate date = LocalDate.parse(day);
+            return host.map(found -> SiteVariation.of(found, date)).map(found -> {
+                List<String> said = new ArrayList<>(List.of(words.say(found.variationDeg() < 0 ? "variation-west" : "variation-east",
+                        Words.degrees(Math.abs(found.variationDeg())), Words.name(date.toString()), found.source())));
+                said.addAll(words.render(found.notes()));
+                return String.join(" ", said);
+            });
         } catch (DateTimeParseException | SitingException e) {
             return Optional.empty();
         }
@@ -85,12 +100,9 @@ final class SiteChapter {
                 .add("vertical-datum", known(aerodrome.getVerticalDatum()))
                 .add("geoid-offset", words.orUnknown(aerodrome.getGeoidOffsetM(), "m"))
                 .add("coordinates", words.write(CoordinateBasis.of(aerodrome).words()));
-        MagneticVariation variation = aerodrome.getMagneticVariation();
-        if (variation != null) {
-            facts.add("magnetic-variation", besideModel(variation).map(words::render)
-                    .orElseGet(() -> words.orUnknown(variation.getVariationDeg(), DEGREE) + ", " + known(variation.getDate()) + ", "
-                            + known(variation.getSource())));
-        }
+        MagneticVariation entered = aerodrome.getMagneticVariation();
+        variation().or(() -> Optional.ofNullable(entered).map(found -> words.orUnknown(found.getVariationDeg(), DEGREE) + ", "
+                + known(found.getDate()) + ", " + known(found.getSource()))).ifPresent(said -> facts.add("magnetic-variation", said));
         html.section("site").pairs(facts);
     }
 

@@ -66,6 +66,7 @@ final class SourceChapter {
     private String number(Siting.CitedUse use) {
         return switch (use.unit()) {
             case "choice", "flag" -> words.write(ValueNames.number(use.name(), use.value(), use.unit()));
+            case "m" -> words.length(use.value());
             default -> words.plain(use.value()) + ReportWords.unit(use.unit());
         };
     }

@@ -155,6 +155,12 @@ public final class ReportWords {
         return text.matches("-?\\d+[.,]\\d+") ? text.replaceAll("[.,]?0+$", "") : text;
     }
 
+    /** Returns a length without decimals that say nothing: to the millimetre, to the decimetre from a kilometre on, whole from ten. */
+    public String length(double metres) {
+        String text = renderer.fixed(metres, Rounding.ofLength(metres, USUAL_DECIMALS));
+        return (text.matches("-?\\d+[.,]\\d+") ? text.replaceAll("[.,]?0+$", "") : text) + " m";
+    }
+
     /** Returns something that was entered; where it was not, says so. */
     public String orUnknown(Object value) {
         return value == null ? term("not-known") : value instanceof Double number ? plain(number) : value.toString();
