@@ -36,10 +36,19 @@ public record PlaceStanding(List<Outcome> outcomes) {
         outcomes = List.copyOf(outcomes);
     }
 
-    /** Checks a project as it stands: a copy in which something is tried lacks what is not asked there. */
-    public static PlaceStanding of(ProjectEvaluation evaluation, ApproachHost host) {
+    /**
+     * Checks a project as it stands: a copy in which something is tried lacks what is not asked there.
+     *
+     * @param evaluation the project
+     * @param place      a runway end or approach direction of it, or of a copy of it
+     * @throws IllegalArgumentException where the project has no such place
+     */
+    public static PlaceStanding of(ProjectEvaluation evaluation, ApproachHost place) {
         Map<String, EObject> elements = new HashMap<>();
         Ids.elements(evaluation.project()).forEach(element -> elements.put(element.getId(), element));
+        if (!(elements.get(place.getId()) instanceof ApproachHost host)) {
+            throw new IllegalArgumentException("the project has no place " + place.getId());
+        }
         return new PlaceStanding(Checks.run(evaluation, rule -> rule.stage() == Stage.DESIGN).outcomes().stream()
                 .filter(outcome -> outcome.elementId() != null && concerns(elements.get(outcome.elementId()), host)).toList());
     }

@@ -12,8 +12,10 @@ import org.junit.jupiter.api.Test;
 import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.siting.Side;
 
 /** The rules over families that are only proposed. */
 class FamilyVerdictsTest {
@@ -61,5 +63,10 @@ class FamilyVerdictsTest {
         assertTrue(row.place().broken().stream().anyMatch(outcome -> outcome.rule().equals("DATA-15")), row.place().toString());
         assertTrue(row.reasons().stream().anyMatch(reason -> reason.english().contains("120.00")), row.reasons().toString());
         assertTrue(row.fit() != Candidate.Fit.FITS);
+        ProjectEvaluation evaluation = ProjectEvaluation.of(sample.project(), Optional.of("icao:5th"));
+        FamilyVerdicts alone = FamilyVerdicts.of(evaluation, FamilyComparison.of(evaluation, Projects.host(sample.aid()).orElseThrow(),
+                row.candidate().family(), Optional.of(Side.LEFT)));
+        assertEquals(row.place().reasons(), alone.place().reasons(), "a family that is tried alone stands in a copy of the place");
+        assertTrue(alone.fit() != Candidate.Fit.FITS);
     }
 }
