@@ -33,6 +33,7 @@ class PreferencePagesTest {
         dialog.close();
         Preferences.store().setToDefault(Preferences.SNAP_STEP_M);
         Preferences.store().setToDefault(Preferences.AUTOSAVE_MINUTES);
+        Preferences.store().setToDefault(Preferences.LENGTH_UNIT);
     }
 
     private IPreferencePage open(String page) {
@@ -91,6 +92,26 @@ class PreferencePagesTest {
         assertTrue(page.isValid());
         assertTrue(page.performOk());
         assertEquals(0.25, Preferences.snapStepM());
+    }
+
+    /** 2 ft are 0.6096 m. */
+    @Test
+    void theStepFollowsTheChosenUnit() {
+        Preferences.store().setValue(Preferences.LENGTH_UNIT, Preferences.FEET);
+        IPreferencePage page = open("slopewright.ui.preferences");
+        Text field = field(page, 1);
+        assertEquals("1.64", field.getText());
+        for (String typed : List.of("0.02", "328.1")) {
+            type(field, typed);
+            assertTrue(!page.isValid(), typed);
+            assertTrue(page.getErrorMessage().contains("0.03 ft") && page.getErrorMessage().contains("328.08 ft"), page.getErrorMessage());
+        }
+        for (String typed : List.of("0.03", "328.08", "2")) {
+            type(field, typed);
+            assertTrue(page.isValid(), typed);
+        }
+        assertTrue(page.performOk());
+        assertEquals(0.6096, Preferences.snapStepM(), 1e-9);
     }
 
     @Test

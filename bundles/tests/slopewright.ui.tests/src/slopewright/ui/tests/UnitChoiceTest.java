@@ -3,20 +3,28 @@ package slopewright.ui.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Group;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -50,6 +58,7 @@ import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.properties.PropertiesView;
+import slopewright.ui.properties.ReadBackDialog;
 import slopewright.ui.review.BookView;
 import slopewright.ui.review.ComparisonView;
 import slopewright.ui.review.FindingsView;
@@ -95,6 +104,35 @@ class UnitChoiceTest {
         assertTrue(texts.stream().anyMatch(text -> text.matches("(?s).*\\d ft\\b.*")));
         assertEquals(List.of(), faults(METRES));
         assertEquals(List.of(), faults(MINUTES));
+    }
+
+    /** The dialogs that ask for lengths, or say some: an import and a read-back. */
+    @Test
+    void noMetreIsLeftInADialogWhereFeetAreChosen() throws Exception {
+        open();
+        Preferences.store().setValue(Preferences.LENGTH_UNIT, Preferences.FEET);
+        Ids.elements(document.project()).stream().filter(Named.class::isInstance).map(element -> ((Named) element).getName())
+                .filter(Objects::nonNull).forEach(names::add);
+        editor.importSurvey(Files.writeString(folder.resolve("f.csv"), "name,latitudeDeg,longitudeDeg,elevationM\nMast,47.3,-11.9,99\n"));
+        Shell shell = Stream.of(Display.getCurrent().getShells()).filter(open -> open.getText().equals("Import a survey")).findFirst()
+                .orElseThrow();
+        read(shell);
+        shell.close();
+        assertTrue(texts.contains("Accuracy of places (ft)"), texts.toString());
+        ReadBackDialog dialog = new ReadBackDialog(page().getWorkbenchWindow().getShell(), document.project(), List.of(),
+                LocalDate.of(2026, 6, 1));
+        dialog.setBlockOnOpen(false);
+        dialog.open();
+        Table list = Widgets.all(dialog.getShell(), Table.class).findFirst().orElseThrow();
+        for (TableItem item : list.getItems()) {
+            Event event = new Event();
+            event.item = item;
+            list.notifyListeners(SWT.Selection, event);
+            texts.add(Widgets.all(dialog.getShell(), StyledText.class).findFirst().orElseThrow().getText());
+        }
+        dialog.close();
+        assertTrue(texts.stream().anyMatch(text -> text.contains("283.46 ft")), "86.4 m, the threshold of runway 09, by hand");
+        assertEquals(List.of(), faults(METRES));
     }
 
     @Test

@@ -3,7 +3,6 @@ package slopewright.ui.preferences;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Locale;
 
 import org.eclipse.jface.preference.ComboFieldEditor;
 import org.eclipse.jface.preference.DirectoryFieldEditor;
@@ -94,19 +93,24 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
         }
     }
 
-    /** The step of places, with its limits said where it is typed. */
+    /** The step of places, in the unit of lengths, with its limits said where it is typed. */
     private final class StepEditor extends StringFieldEditor {
 
         StepEditor() {
-            super(Preferences.SNAP_STEP_M, Messages.get("units.step"), STEP_LETTERS, VALIDATE_ON_KEY_STROKE, getFieldEditorParent());
-            setErrorMessage(Messages.get("units.step-range", format().show(LEAST_STEP_M, Quantity.LENGTH),
-                    format().show(GREATEST_STEP_M, Quantity.LENGTH)));
+            super(Preferences.SNAP_STEP_M, Messages.get("units.step", QuantityFormat.preferred().unit(Quantity.LENGTH)), STEP_LETTERS,
+                    VALIDATE_ON_KEY_STROKE, getFieldEditorParent());
+            setErrorMessage(Messages.get("units.step-range", format().showWithUnit(LEAST_STEP_M, Quantity.LENGTH),
+                    format().showWithUnit(GREATEST_STEP_M, Quantity.LENGTH)));
             setEmptyStringAllowed(false);
         }
 
-        /** In metres, whatever lengths are shown in, with the decimal sign of the window. */
         private static QuantityFormat format() {
-            return new QuantityFormat(false, false, Locale.getDefault());
+            return QuantityFormat.preferred();
+        }
+
+        /** What a limit is as it is shown, which is rounded. */
+        private static double shown(double limitM) {
+            return format().read(format().show(limitM, Quantity.LENGTH), Quantity.LENGTH);
         }
 
         @Override
@@ -127,7 +131,7 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
         protected boolean doCheckState() {
             try {
                 double step = typed();
-                return step >= LEAST_STEP_M && step <= GREATEST_STEP_M;
+                return step >= shown(LEAST_STEP_M) && step <= shown(GREATEST_STEP_M);
             } catch (IllegalArgumentException e) {
                 return false;
             }

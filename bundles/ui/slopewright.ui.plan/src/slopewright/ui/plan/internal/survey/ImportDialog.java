@@ -141,7 +141,7 @@ public final class ImportDialog extends TitleAreaDialog {
     }
 
     private void text(Composite area, SurveyChoices.Entry entry) {
-        new Label(area, SWT.NONE).setText(Messages.get(entry.key()));
+        new Label(area, SWT.NONE).setText(choices.label(entry));
         Text text = new Text(area, SWT.BORDER);
         text.setText(choices.text(entry));
         text.setData("question", entry.key());

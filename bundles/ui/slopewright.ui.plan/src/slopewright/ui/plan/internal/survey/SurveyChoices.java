@@ -137,23 +137,29 @@ final class SurveyChoices {
         return Optional.of(text(entry).strip()).filter(text -> !text.isEmpty());
     }
 
-    /** A length in metres, or in the unit that is typed with it. */
+    /** Returns what an answer is called, with the unit of a length. */
+    String label(Entry entry) {
+        boolean isLength = entry == Entry.HORIZONTAL || entry == Entry.VERTICAL || entry == Entry.GROUND;
+        return Messages.get(entry.key()) + (isLength ? " (" + QuantityFormat.preferred().unit(Quantity.LENGTH) + ")" : "");
+    }
+
+    /** A length, in the unit that the user prefers where none is typed. */
     private OptionalDouble number(Entry entry, double leastM, double mostM) {
         Optional<String> text = given(entry);
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
-        QuantityFormat metres = new QuantityFormat(false, false, Locale.getDefault());
+        QuantityFormat format = QuantityFormat.preferred();
         double value;
         try {
-            value = metres.read(text.get(), Quantity.LENGTH);
+            value = format.read(text.get(), Quantity.LENGTH);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(Messages.get(entry.key()) + ": " + e.getMessage(), e);
+            throw new IllegalArgumentException(label(entry) + ": " + e.getMessage(), e);
         }
         if (value < leastM || value > mostM) {
-            throw new IllegalArgumentException(Messages.get("obstacle.range", Messages.get(entry.key()),
-                    metres.showWithUnit(value, Quantity.LENGTH), metres.showWithUnit(leastM, Quantity.LENGTH),
-                    metres.showWithUnit(mostM, Quantity.LENGTH)));
+            throw new IllegalArgumentException(Messages.get("obstacle.range", label(entry),
+                    format.showWithUnit(value, Quantity.LENGTH), format.showWithUnit(leastM, Quantity.LENGTH),
+                    format.showWithUnit(mostM, Quantity.LENGTH)));
         }
         return OptionalDouble.of(value);
     }
