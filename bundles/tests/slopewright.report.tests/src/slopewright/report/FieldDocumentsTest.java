@@ -46,6 +46,27 @@ class FieldDocumentsTest {
         assertTrue(text.contains("[from memory]"), text);
     }
 
+    /** All of the demo is met; a unit of 09 that is not frangible is a fault of 09, which the sheet of 27 tells of the project alone. */
+    @Test
+    void theSheetSaysHowTheIndicatorAndTheProjectStand() throws ReportException {
+        Project project = Demo.project("harrow-vale");
+        assertTrue(verdict(project, "PAPI 27").startsWith("Met: 0 not met, 0 to clear up. The whole project: Met: 0 not met"),
+                verdict(project, "PAPI 27"));
+        LightUnit unit = Demo.aid(project, "PAPI 09").getUnits().get(3);
+        unit.setFrangible(false);
+        String own = verdict(project, "PAPI 09");
+        assertTrue(own.matches("Not met: [1-9]\\d* not met.*The whole project: Not met: [1-9].*"), own);
+        String other = verdict(project, "PAPI 27");
+        assertFalse(other.startsWith("Not met"), other);
+        assertTrue(other.matches(".*The whole project: Not met: [1-9].*"), other);
+    }
+
+    private static String verdict(Project project, String aid) throws ReportException {
+        String text = Demo.text(new String(CommissioningSheets.write(Demo.evaluation(project), Demo.aid(project, aid), Demo.OPTIONS,
+                Reports.Format.HTML), StandardCharsets.UTF_8));
+        return text.replaceFirst(".*The layout by the check. This indicator: ", "").replaceFirst(" Caution.*", "");
+    }
+
     /** B of 27 is set to 3 degrees 20 minutes and decides the lowest on-slope signal, 2 minutes below; 3 minutes too low, at 278.22 m. */
     @Test
     void theSheetAdvisesHowToSetAgainAndWorksTheHeightsOutAgain() throws ReportException {

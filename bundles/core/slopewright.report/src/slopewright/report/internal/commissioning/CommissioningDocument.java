@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 
+import slopewright.checks.CheckResult;
+import slopewright.checks.Checks;
 import slopewright.checks.SetUpGate;
+import slopewright.checks.Standing;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.asbuilt.AsBuilt;
@@ -82,6 +85,7 @@ public final class CommissioningDocument {
                 .add(runway ? "meht" : "eye-height-at-hover", words.metresAndFeet(siting.mehtM()));
         siting.nominalEyeHeightM().ifPresent(nominal -> facts.add("nominal-eye-height", words.metresAndFeet(nominal)));
         html.facts(facts);
+        verdict();
         PageFrame.cautions(html);
         SiteTests tests = new SiteTests(html, aid, siting);
         AsBuiltSection results = new AsBuiltSection(html, built);
@@ -91,6 +95,19 @@ public final class CommissioningDocument {
         results.flights();
         results.certificate(SetUpGate.reasons(evaluation, aid));
         return new PageFrame(aid.project(), options, aid.rules()).document(title(), "report", html.toString());
+    }
+
+    /** Says how the indicator stands by the check, and the whole project; where nothing is measured yet nothing else would say it. */
+    private void verdict() {
+        CheckResult checked = Checks.run(evaluation, rule -> true);
+        Standing standing = Standing.of(List.of(aid), checked);
+        String style = switch (standing.verdict()) {
+            case MET -> "clear";
+            case NOT_MET -> "broken";
+            default -> "open";
+        };
+        html.element("p class=\"locked verdict " + style + "\"", words.say("commissioning.verdict", standing.words(),
+                Standing.of(checked).words()));
     }
 
     /** Adds a part that no page tears. */
