@@ -248,6 +248,8 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-22", Result.NOT_APPLICABLE, "one aid", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-22", Result.PASS, "a second aid 50 m farther", Bases::row, sample -> second(sample, 50)));
         cases.add(RuleCase.of("DATA-22", Result.FAIL, "a second aid half a metre farther", Bases::row, sample -> second(sample, 0.5)));
+        cases.add(RuleCase.of("DATA-22", Result.FAIL, "a second aid straight behind, 29 m farther", Bases::row,
+                sample -> second(sample, 29)));
         oneSlope(cases);
         cases.add(RuleCase.of("DATA-27", Result.PASS, "1500 m", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-27", Result.PASS, "49 km", Bases::row, sample -> sample.obstacle("peak", -49_000, 0, 1000)));
@@ -320,6 +322,12 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-25", Result.PASS, "all in their ranges", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-25", Result.FAIL, "a negative accuracy", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setVerticalAccuracyM(-1.0)));
+        cases.add(RuleCase.of("DATA-25", Result.FAIL, "lenses levelled exactly", Bases::row,
+                sample -> sample.aid().setLevelAccuracyM(0.0)));
+        cases.add(RuleCase.of("DATA-25", Result.FAIL, "a unit held exactly still", Bases::row,
+                sample -> sample.equipment().setStabilisedToDeg(0.0)));
+        cases.add(RuleCase.of("DATA-25", Result.FAIL, "coordinates known exactly", Bases::row,
+                sample -> sample.aerodrome().setCoordinateAccuracyM(0.0)));
         cases.add(RuleCase.of("DATA-25", Result.FAIL, "a runway of no length", Bases::row, sample -> sample.runway().setLengthM(0.0)));
         cases.add(RuleCase.of("DATA-25", Result.FAIL, "higher than any mountain", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, 9600)));

@@ -203,6 +203,7 @@ final class FieldCases {
         cases.add(deck(Result.FAIL, "more than half", 0.3, 0.41, 2.0, null));
         cases.add(deck(Result.PASS, "held to half the sector", 5.0, 8.0, 2.0, 0.5));
         cases.add(deck(Result.FAIL, "held to 0.51 degrees", 5.0, 8.0, 2.0, 0.51));
+        cases.add(deck(Result.NOT_EVALUATED, "afloat without any motion", 0.0, 0.0, 0.0, null));
         cases.add(deck(Result.NOT_EVALUATED, "no pitch", null, 0.4, 2.0, null));
         cases.add(deck(Result.NOT_EVALUATED, "no roll, though held", 0.3, null, 2.0, 0.1));
         cases.add(deck(Result.NOT_EVALUATED, "no swing", 0.3, 0.4, null, null));

@@ -54,9 +54,12 @@ public record DeckMotion(double tiltMin, double swingDeg, boolean held) {
         return Projects.helipad(host).filter(pad -> Boolean.TRUE.equals(pad.getFloating()) || isEntered(pad)).isPresent();
     }
 
-    /** Returns whether nobody says for certain that a helipad is firm, or that it floats and by how much it pitches, rolls and swings. */
+    /**
+     * Returns whether nobody says for certain that a helipad is firm, or that it floats and by how much it pitches, rolls and swings. What
+     * floats moves: where every motion is nothing, none is known.
+     */
     public static boolean isUnknown(ApproachHost host) {
-        return Projects.helipad(host).filter(pad -> pad.getFloating() == null || isFloating(host) && !(pad.getFloating()
+        return Projects.helipad(host).filter(pad -> pad.getFloating() == null || isFloating(host) && !(pad.getFloating() && isEntered(pad)
                 && pad.getDeckPitchDeg() != null && pad.getDeckRollDeg() != null && pad.getDeckHeadingDeg() != null)).isPresent();
     }
 
@@ -69,7 +72,7 @@ public record DeckMotion(double tiltMin, double swingDeg, boolean held) {
      */
     public static Optional<DeckMotion> of(ApproachHost host, EquipmentType type) {
         Helipad pad = Projects.helipad(host).orElse(null);
-        if (pad == null || !isFloating(host) || pad.getDeckPitchDeg() == null || pad.getDeckRollDeg() == null
+        if (pad == null || !isFloating(host) || !isEntered(pad) || pad.getDeckPitchDeg() == null || pad.getDeckRollDeg() == null
                 || pad.getDeckHeadingDeg() == null) {
             return Optional.empty();
         }

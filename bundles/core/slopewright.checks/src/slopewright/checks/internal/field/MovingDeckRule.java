@@ -19,7 +19,8 @@ import slopewright.standards.CitedValue;
 /**
  * On a deck that moves, what is left of the motion is no more than the rule set lets the beam move, or than half the on-slope sector where
  * it says nothing: beyond that an eye on the slope sees another sector. Motion of a pad that is said not to float contradicts itself; of a
- * pad of which nobody says whether it floats it is to be cleared up. Severity fail: the signal says on slope where it is not.
+ * pad of which nobody says whether it floats it is to be cleared up, and so is one that floats without any motion. Severity
+ * fail: the signal says on slope where it is not.
  */
 public final class MovingDeckRule extends AidRule {
     /** Made by the service loader. */
@@ -40,8 +41,9 @@ public final class MovingDeckRule extends AidRule {
         Missing missing = new Missing();
         missing.unless(pad.getFloating() != null, "missing.deck-floating");
         if (DeckMotion.isFloating(facts.host())) {
-            missing.unless(pad.getDeckPitchDeg() != null, "missing.deck-pitch");
-            missing.unless(pad.getDeckRollDeg() != null, "missing.deck-roll");
+            boolean moves = DeckMotion.isEntered(pad);
+            missing.unless(moves && pad.getDeckPitchDeg() != null, "missing.deck-pitch");
+            missing.unless(moves && pad.getDeckRollDeg() != null, "missing.deck-roll");
             missing.unless(pad.getDeckHeadingDeg() != null, "missing.deck-heading");
         }
         Optional<DeckMotion> motion = DeckMotion.of(facts.host(), facts.aid().getEquipment());
