@@ -9,6 +9,7 @@ import slopewright.model.ApproachType;
 import slopewright.model.GlidePathAid;
 import slopewright.model.GlidePathKind;
 import slopewright.model.Identified;
+import slopewright.model.Obstacle;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 
@@ -28,7 +29,31 @@ final class LikelyCases {
         groups(cases);
         codeNumbers(cases);
         strips(cases);
+        surveys(cases);
         return cases;
+    }
+
+    /** The surface of the row begins 60 m before the threshold, 80 m wide to each side, and is 15 km long. */
+    private static void surveys(List<RuleCase> cases) {
+        cases.add(RuleCase.of("DATA-74", null, "obstacles of no survey", Bases::row, Sample::unchanged));
+        cases.add(survey(Result.PASS, "one of three before the threshold", 3, 0, false));
+        cases.add(survey(Result.NOT_EVALUATED, "three that lie 11 km to the side", 3, 11_000, false));
+        cases.add(survey(Result.PASS, "three that lie 11 km to the side, read back", 3, 11_000, true));
+        cases.add(survey(null, "two that lie 11 km to the side", 2, 11_000, false));
+    }
+
+    private static RuleCase survey(Result expected, String name, int count, double asideM, boolean readBack) {
+        return RuleCase.of("DATA-74", expected, name, Bases::row, sample -> {
+            for (int i = 0; i < count; i++) {
+                Obstacle tree = sample.obstacle("tree " + i, -1500, asideM + 900 * i, Sample.DATUM_M + 1);
+                tree.setSource("survey of trees");
+                tree.setDate("2026-01-01");
+            }
+            Ids.assign(sample.project());
+            if (readBack) {
+                sample.aerodrome().getObstacles().forEach(tree -> readBack(sample, tree));
+            }
+        });
     }
 
     private static void approaches(List<RuleCase> cases) {

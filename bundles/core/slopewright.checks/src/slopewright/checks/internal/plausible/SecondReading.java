@@ -24,9 +24,14 @@ final class SecondReading {
         this.outcomes = outcomes;
     }
 
+    /** Returns whether the entries of an element were read back, and hold. */
+    boolean isAnswered(Identified element) {
+        return ReadBacks.state(known, element) == ReadBacks.State.SAME;
+    }
+
     /** Adds that an element has unlikely entries: met where they were read back, else not evaluated. */
     void ask(Identified element, Message unlikely) {
-        if (ReadBacks.state(known, element) == ReadBacks.State.SAME) {
+        if (isAnswered(element)) {
             outcomes.about(element).met(true).saying(Message.of("plausible.read-back", unlikely)).add();
         } else {
             outcomes.notEvaluated(element, List.of(Message.of("missing.read-back-of", ElementNames.of(element))),
