@@ -230,6 +230,15 @@ final class OtherFamilyCases {
         // The lower edge of red lies at 3 degrees; 500 m from the unit that is 26.2 m, less 0.02 m of curvature.
         cases.add(RuleCase.of("BOX-09", Result.PASS, "below", Bases::padTriColour, sample -> tree(sample, 26.2)));
         cases.add(RuleCase.of("BOX-09", Result.FAIL, "above", Bases::padTriColour, sample -> tree(sample, 26.3)));
+        // 4 miles are searched, 6437 m; beyond a survey nobody knows what stands there, and what is known to stand above does so anyway.
+        cases.add(RuleCase.of("BOX-09", Result.NOT_EVALUATED, "surveyed to 2.5 km", Bases::padTriColour, sample -> {
+            tree(sample, 26.2);
+            sample.aerodrome().getObstacleSurveys().get(0).setReachM(2_500.0);
+        }));
+        cases.add(RuleCase.of("BOX-09", Result.FAIL, "above, surveyed to 2.5 km", Bases::padTriColour, sample -> {
+            tree(sample, 26.3);
+            sample.aerodrome().getObstacleSurveys().get(0).setReachM(2_500.0);
+        }));
         cases.add(RuleCase.of("BOX-09", Result.NOT_EVALUATED, "no lower edge", Bases::padTriColour, sample -> {
             sample.unit(0).getTransitions().remove(0);
             Bases.takeOver(sample);

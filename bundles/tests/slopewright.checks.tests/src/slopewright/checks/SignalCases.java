@@ -30,6 +30,9 @@ final class SignalCases {
         cases.add(RuleCase.of("SIG-01", Result.PASS, "panels show no light", Bases::panels, Sample::unchanged));
         cases.add(RuleCase.of("SIG-01", Result.FAIL, "a panel with a light", Bases::panels,
                 sample -> sample.aid().getUnits().get(0).getTransitions().add(whiteOverRed())));
+        // Each box of the pair is green for 2 degrees: one that is set 2 degrees too low is white where the other begins to be green.
+        cases.add(RuleCase.of("SIG-01", Result.FAIL, "one of a pair 2 degrees too low", Bases::padPair,
+                sample -> sample.unit(0).setSettingDeg(sample.unit(0).getSettingDeg() - 2)));
         cases.add(RuleCase.of("SIG-01", Result.NOT_EVALUATED, "no angle of a change", Bases::row,
                 sample -> first(sample).setOffsetDeg(null)));
         cases.add(RuleCase.of("SIG-01", Result.FAIL, "pulsating in a row", Bases::row,

@@ -29,6 +29,17 @@ class CompareTest {
         assertTrue(same.get("changes").isEmpty());
         assertTrue(same.get("results").isEmpty());
         assertTrue(same.get("outcomes").isEmpty());
+        assertTrue(same.get("newer").get("verdict").asText().startsWith("Met"));
+    }
+
+    /** What is wrong in both versions differs in nothing: whoever reads of no difference reads the verdict too. */
+    @Test
+    void twoVersionsThatAreWrongAlikeSayThatTheyAreWrong() {
+        String faults = Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString();
+        Words run = Words.run("compare-versions", faults, faults);
+        assertTrue(run.out().contains("0 outcomes differ") && run.out().contains("newer: Not met"), run.out());
+        JsonNode same = Words.run("compare-versions", faults, faults, "--json").json();
+        assertTrue(same.get("older").get("verdict").asText().startsWith("Not met"));
     }
 
     @Test

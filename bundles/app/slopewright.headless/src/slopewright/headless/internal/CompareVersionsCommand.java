@@ -17,8 +17,7 @@ import slopewright.checks.compare.ProjectDifference;
 import slopewright.checks.compare.ProjectDifference.Change;
 import slopewright.checks.compare.ProjectDifference.OutcomeChange;
 import slopewright.checks.compare.ProjectDifference.ResultChange;
-import slopewright.evaluation.MadeFrom;
-import slopewright.evaluation.ProjectRules;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 
@@ -40,15 +39,19 @@ final class CompareVersionsCommand extends Command {
     public Integer call() {
         Project before = ProjectFiles.load(older);
         Project after = ProjectFiles.load(newer);
-        ProjectDifference difference = new ProjectDifference(before, after);
         try {
+            ProjectEvaluation then = ProjectEvaluation.of(before, Optional.empty());
+            ProjectEvaluation now = ProjectEvaluation.of(after, Optional.empty());
+            ProjectDifference difference = new ProjectDifference(then, now);
             if (json) {
                 ObjectNode document = Json.object();
-                document.set("older", Json.object(MadeFrom.of(before, ProjectRules.of(before, Optional.empty()))));
-                document.set("newer", Json.object(MadeFrom.of(after, ProjectRules.of(after, Optional.empty()))));
+                document.set("older", Json.object(Judged.of(then).made()));
+                document.set("newer", Json.object(Judged.of(now).made()));
                 Json.print(document.setAll(json(difference)), streams().out);
             } else {
                 print(difference);
+                streams().say("older: " + Judged.of(then).standing().words().english());
+                streams().say("newer: " + Judged.of(now).standing().words().english());
             }
         } catch (IllegalArgumentException e) {
             throw new InputException(e.getMessage());

@@ -71,7 +71,7 @@ final class PortableCommand extends Command {
         line(out, "Magnetic variation", String.format(Locale.ROOT, "%+.2f° (%s)", azimuth.variation().variationDeg(),
                 azimuth.variation().source()));
         for (SightLine sight : found.sight().lines()) {
-            String worst = sight.lowestMarginM().isEmpty() ? "no obstacle in the sector" : String.format(Locale.ROOT,
+            String worst = sight.lowestMarginM().isEmpty() ? "nothing that is entered stands in the sector" : String.format(Locale.ROOT,
                     "%.2f m over %s, %.2f m with the unit off by its allowance", sight.marginM().orElse(Double.NaN), sight.obstacle(),
                     sight.lowestMarginM().getAsDouble());
             line(out, "Sight line", SitingOutput.angle(sight.angleDeg()) + ", " + sight.kind().message().english() + ": " + worst + "; "

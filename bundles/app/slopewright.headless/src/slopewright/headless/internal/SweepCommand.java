@@ -37,6 +37,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
+import slopewright.model.Aerodrome;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectStamp;
@@ -172,7 +173,8 @@ final class SweepCommand extends Command {
         Map<String, String> named = new LinkedHashMap<>();
         named.put("file", file);
         named.put("projectFileSha256", stamp);
-        named.put("aerodrome", String.valueOf(aid.project().getAerodrome().getIdentifier()));
+        Aerodrome aerodrome = aid.project().getAerodrome();
+        named.put("aerodrome", aerodrome.getIdentifier() == null ? Projects.label(aerodrome) : aerodrome.getIdentifier());
         named.put("end", Projects.label(aid.host()));
         named.put("aid", Projects.label(aid.aid()));
         named.put("ruleSet", aid.rules().key() + ":" + aid.rules().edition());

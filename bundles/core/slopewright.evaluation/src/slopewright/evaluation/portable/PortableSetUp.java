@@ -166,6 +166,8 @@ public record PortableSetUp(Argument label, LocalDate date, Siting siting, boole
             blockers.add(Message.of("portable.no-survey"));
         } else if (!sight.uncompared().isEmpty()) {
             blockers.add(Message.of("portable.uncompared", Words.list(sight.uncompared().stream().map(Uncompared::reason).toList())));
+        } else if (!sight.surveyed()) {
+            blockers.add(Message.of("portable.short-survey", Words.degrees(sight.halfDeg()), Words.wholeM(sight.rangeM())));
         }
         for (SightLine line : sight.lines()) {
             if (line.isBelowHorizon()) {

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.Angles;
 import slopewright.messages.Message;
@@ -37,10 +38,12 @@ import slopewright.standards.RuleSet;
  * @param rangeM    how far it was searched, metres
  * @param allowance by how much a unit may be off
  * @param complete  whether both lines could be drawn for every unit
+ * @param surveyed  whether an obstacle survey of the place reaches over all that was searched: only that says that nothing else stands
+ *                  there
  * @param notes     what a reader must know
  */
 public record SightLines(List<SightLine> lines, Optional<SightLine> governing, double halfDeg, double rangeM, SettingAllowance allowance,
-        boolean complete, List<Message> notes) {
+        boolean complete, boolean surveyed, List<Message> notes) {
     private static final String RANGE = "obstacle.signal-range-m";
     /** What points into the ground is never clear, whatever stands there; then what clears by less, then what is flatter. */
     private static final Comparator<SightLine> STRICTEST = Comparator.comparing((SightLine line) -> !line.isBelowHorizon())
@@ -52,9 +55,9 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         notes = List.copyOf(notes);
     }
 
-    /** Returns whether both lines could be drawn for every unit, and each is clear. */
+    /** Returns whether both lines could be drawn for every unit, a survey says what stands before them, and each is clear. */
     public boolean isClear() {
-        return complete && lines.stream().allMatch(SightLine::isClear);
+        return complete && surveyed && lines.stream().allMatch(SightLine::isClear);
     }
 
     /** Returns the strictest line of a kind; empty where none could be drawn. */
@@ -97,7 +100,9 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         List<SightLine> lines = new ArrayList<>();
         red.stream().min(STRICTEST).ifPresent(lines::add);
         margins.stream().min(STRICTEST).ifPresent(lines::add);
-        return new SightLines(lines, lines.stream().min(STRICTEST), half, range, allowance, complete, notes);
+        boolean surveyed = all.stream().allMatch(line -> SurveyReach.covers(evaluation.project().getAerodrome(), evaluation.host(),
+                line.lowest().surface()));
+        return new SightLines(lines, lines.stream().min(STRICTEST), half, range, allowance, complete, surveyed, notes);
     }
 
     /**

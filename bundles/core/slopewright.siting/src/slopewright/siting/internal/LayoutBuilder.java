@@ -212,7 +212,7 @@ final class LayoutBuilder {
 
     private OnSlopeBound bound(List<UnitPlan> units) {
         return family.lowestOnSlope(units, allowanceDeg).or(() -> request.atHelipad() ? boundAbeam(units) : Optional.empty())
-                .orElseThrow(() -> new SitingException(Message.of(
+                .orElseThrow(() -> SitingException.wrong(Message.of(
                         request.atHelipad() ? "siting.nothing-on-slope-at-hover" : "siting.nothing-on-slope", Families.name(family))));
     }
 

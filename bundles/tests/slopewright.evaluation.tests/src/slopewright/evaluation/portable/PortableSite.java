@@ -14,13 +14,14 @@ import slopewright.model.LightUnit;
 import slopewright.model.MagneticVariation;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
+import slopewright.model.ObstacleSurvey;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.Transition;
 import slopewright.siting.site.SiteFrame;
 
-/** An invented helipad at 51 N 1 W, 100 m up, landing toward 270 degrees, with a portable tri-colour unit on 6 degrees. */
+/** An invented helipad at 51 N 1 W, 100 m up, surveyed all round, landing toward 270 degrees, with a portable tri-colour unit on 6. */
 final class PortableSite {
 
     private static final SlopewrightFactory MAKE = SlopewrightFactory.eINSTANCE;
@@ -31,6 +32,7 @@ final class PortableSite {
     final ApproachDirection direction = MAKE.createApproachDirection();
     final ApproachAid aid = MAKE.createApproachAid();
     final EquipmentType type = MAKE.createEquipmentType();
+    final ObstacleSurvey survey = MAKE.createObstacleSurvey();
 
     PortableSite() {
         project.setAerodrome(aerodrome);
@@ -47,6 +49,10 @@ final class PortableSite {
         direction.setDesignator("27");
         direction.setTrueBearingDeg(270.0);
         direction.getAids().add(aid);
+        survey.setAllRound(true);
+        survey.setReachM(20_000.0);
+        survey.getHosts().add(direction);
+        aerodrome.getObstacleSurveys().add(survey);
         aid.setName("unit in hand");
         aid.setFamilyKey("tri-colour");
         aid.setSlopeDeg(6.0);

@@ -203,4 +203,18 @@ class SightLinesTest {
         assertFalse(lines.isClear());
         assertTrue(red.isBelowHorizon());
     }
+
+    /** The sector is searched 4 miles out, 6437.4 m; the lens stands 3.8 m cot 6 degrees = 36.2 m behind the hover point. */
+    @Test
+    void whatNoSurveyReachesIsNotClear() {
+        PortableSite site = new PortableSite();
+        site.enterSectors(-1.5);
+        site.mast("mast", new FramePoint(-1000, 0, 10));
+        site.survey.setReachM(7_000.0);
+        assertTrue(setUp(site).sight().isClear());
+        site.survey.setReachM(2_500.0);
+        assertFalse(setUp(site).sight().isClear());
+        site.aerodrome.getObstacleSurveys().clear();
+        assertFalse(setUp(site).sight().isClear());
+    }
 }

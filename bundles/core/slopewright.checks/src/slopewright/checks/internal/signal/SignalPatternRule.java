@@ -9,14 +9,17 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
+import slopewright.evaluation.Attempt;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedChoice;
 
 /**
- * Each unit shows the colours and the rhythm of its family in their order from below. Severity fail: a pilot who sees another colour than
- * the one that means too low flies into what the colour should have told.
+ * Each unit shows the colours and the rhythm of its family in their order from below, and together they say somewhere over the threshold or
+ * the hover point that the pilot is on the slope. Severity fail: a pilot who sees another colour than the one that means too low flies into
+ * what the colour should have told.
  */
 public final class SignalPatternRule extends AidRule {
     /** Made by the service loader. */
@@ -26,6 +29,10 @@ public final class SignalPatternRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
+        Attempt<Siting> laid = facts.evaluation().siting();
+        if (laid.isWrong()) {
+            outcomes.about(facts.aid()).met(false).saying("no-slope", laid.reason().orElseThrow()).advising("correct").add();
+        }
         List<UnitPlan> wanted = facts.wantedAtUnits().units();
         for (UnitAt unit : facts.units()) {
             guarded(unit.unit(), outcomes, () -> compare(facts, unit, wanted, outcomes));

@@ -139,7 +139,8 @@ final class CardDetails {
 
     private String closest(SightLine line) {
         String name = line.obstacle().isEmpty() ? words.say("card.nothing-in-sector") : line.obstacle();
-        return line.isClear() ? name : name + ", " + (line.isBlocked() ? words.say("card.blocked") : words.term("to-clear-up"));
+        return line.isClear() && found.sight().surveyed() ? name : name + ", "
+                + (line.isBlocked() ? words.say("card.blocked") : words.term("to-clear-up"));
     }
 
     private void tilt() {
