@@ -2,7 +2,6 @@ package slopewright.rcp.internal;
 
 import org.eclipse.jface.action.ContributionItem;
 import org.eclipse.jface.action.IAction;
-import org.eclipse.jface.action.StatusLineLayoutData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.widgets.Composite;
@@ -31,13 +30,16 @@ public final class CautionItem extends ContributionItem {
 
     @Override
     public void fill(Composite parent) {
-        CLabel label = new CLabel(parent, SWT.NONE);
+        CLabel label = StatusLayout.label(parent);
         label.setText(text());
         label.setToolTipText(Messages.get("caution.show-all"));
         label.setImage(PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJS_WARN_TSK));
         label.addListener(SWT.MouseUp, event -> showAll.run());
-        label.setLayoutData(new StatusLineLayoutData());
-        StatusWidth.fit(label);
-        label.getDisplay().asyncExec(() -> StatusWidth.fit(label));
+        // the type of the window is known only after the label was made
+        label.getDisplay().asyncExec(() -> {
+            if (!label.isDisposed()) {
+                parent.layout();
+            }
+        });
     }
 }

@@ -3,7 +3,6 @@ package slopewright.rcp.internal;
 import java.util.Optional;
 
 import org.eclipse.jface.action.ContributionItem;
-import org.eclipse.jface.action.StatusLineLayoutData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.widgets.Composite;
@@ -22,8 +21,6 @@ import slopewright.ui.properties.OutcomeTexts;
  */
 public final class CheckItem extends ContributionItem {
 
-    private static final int WIDTH_IN_LETTERS = 30;
-
     private final IWorkbenchWindow window;
     private Optional<CLabel> label = Optional.empty();
     private Optional<DocumentFollower> follower = Optional.empty();
@@ -40,11 +37,7 @@ public final class CheckItem extends ContributionItem {
 
     @Override
     public void fill(Composite parent) {
-        CLabel made = new CLabel(parent, SWT.NONE);
-        made.setLayoutData(new StatusLineLayoutData());
-        made.setText("n".repeat(WIDTH_IN_LETTERS));
-        StatusWidth.fit(made);
-        made.setText("");
+        CLabel made = StatusLayout.label(parent);
         label = Optional.of(made);
         made.addListener(SWT.MouseUp, event -> follower.flatMap(DocumentFollower::document).filter(ProjectDocument::isChecking)
                 .ifPresent(ProjectDocument::stopChecking));
@@ -77,11 +70,7 @@ public final class CheckItem extends ContributionItem {
 
     private void show() {
         String text = follower.flatMap(DocumentFollower::document).map(CheckItem::state).orElse("");
-        label.filter(shown -> !shown.isDisposed()).ifPresent(shown -> {
-            shown.setText(text);
-            shown.setToolTipText(text);
-            StatusWidth.fit(shown);
-        });
+        label.filter(shown -> !shown.isDisposed() && !text.equals(shown.getText())).ifPresent(shown -> StatusLayout.say(shown, text));
     }
 
     private static String state(ProjectDocument document) {

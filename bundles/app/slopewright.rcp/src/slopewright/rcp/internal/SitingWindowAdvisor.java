@@ -31,7 +31,6 @@ public final class SitingWindowAdvisor extends WorkbenchWindowAdvisor {
         configurer.setInitialSize(FIRST_SIZE);
         configurer.setShowCoolBar(true);
         configurer.setShowStatusLine(true);
-        configurer.setShowProgressIndicator(true);
         configurer.setShowPerspectiveBar(false);
         configurer.setTitle(WindowTitle.PRODUCT);
     }
