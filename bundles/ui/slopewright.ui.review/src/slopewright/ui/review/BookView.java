@@ -9,11 +9,13 @@ import java.util.WeakHashMap;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -91,11 +93,11 @@ public final class BookView extends LateView {
     @Override
     protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        state = new CLabel(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).indent(3, 2).hint(60, SWT.DEFAULT).applyTo(state);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
-        GridLayoutFactory.fillDefaults().numColumns(7).margins(6, 2).applyTo(head);
-        state = new CLabel(head, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).span(7, 1).hint(60, SWT.DEFAULT).applyTo(state);
+        RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(4).margins(6, 2).applyTo(head);
         begin = button(head, "book.begin", this::begin);
         open = button(head, "book.open", this::choose);
         decide = button(head, "book.decide", this::decide);
@@ -111,7 +113,7 @@ public final class BookView extends LateView {
         search = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         SearchField.clearByEscape(search);
         search.setMessage(Messages.get("book.search"));
-        GridDataFactory.fillDefaults().grab(true, false).hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
+        search.setLayoutData(new RowData(SearchField.width(search, 150), SWT.DEFAULT));
         search.addListener(SWT.Modify, event -> filter());
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);

@@ -15,7 +15,6 @@ import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -23,7 +22,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
-import org.eclipse.swt.widgets.Text;
 
 import slopewright.checks.compare.MarginKind;
 import slopewright.edit.AddAid;
@@ -48,7 +46,6 @@ import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSets;
 import slopewright.ui.LateView;
-import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -56,8 +53,8 @@ import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.internal.ComparedOption;
 import slopewright.ui.review.internal.MarginChart;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.OptionPane;
 import slopewright.ui.review.internal.OptionSheet;
-import slopewright.ui.review.internal.OptionColumn;
 import slopewright.ui.review.internal.OptionTable;
 import slopewright.ui.review.internal.OptionTrial;
 import slopewright.ui.review.internal.WeightsDialog;
@@ -71,9 +68,6 @@ public final class ComparisonView extends LateView {
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.comparison";
 
-    private static final double WIDE = 2.2;
-    private static final int WHY_LINES = 3;
-
     private DocumentFollower follower;
     private OptionTrial trial;
     private Combo modes;
@@ -85,9 +79,8 @@ public final class ComparisonView extends LateView {
     private Button export;
     private Label state;
     private ProgressBar progress;
-    private Text why;
+    private OptionPane pane;
     private OptionTable table;
-    private MarginChart chart;
     private List<? extends Identified> shownPlaces = List.of();
     private boolean outdated;
 
@@ -113,7 +106,7 @@ public final class ComparisonView extends LateView {
             if (!progress.isDisposed()) {
                 progress.setMaximum(of);
                 progress.setSelection(done);
-                state.setText(Messages.get("comparison.running", done, of));
+                tell(Messages.get("comparison.running", done, of));
             }
         }
 
@@ -130,39 +123,13 @@ public final class ComparisonView extends LateView {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         createHead(parent);
         createState(parent);
-        SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        table = new OptionTable(sash, this::drawChart);
-        chart = new MarginChart(sash);
-        sash.setWeights(64, 36);
-        sash.addListener(SWT.Resize, event -> {
-            int wanted = sash.getSize().x > WIDE * sash.getSize().y ? SWT.HORIZONTAL : SWT.VERTICAL;
-            if (sash.getOrientation() != wanted) {
-                sash.setOrientation(wanted);
-            }
-        });
-        why = new Text(parent, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
-        AccessibleName.give(why, OptionColumn.WHY.title());
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, WHY_LINES * why.getLineHeight()).exclude(true).applyTo(why);
+        pane = new OptionPane(parent);
+        table = pane.table();
         trial = new OptionTrial(parent.getDisplay(), new Progress());
-        table.viewer().addSelectionChangedListener(event -> {
-            updateButtons();
-            tell();
-        });
+        table.viewer().addSelectionChangedListener(event -> updateButtons());
         table.viewer().addDoubleClickListener(event -> useSelected());
         follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> documentSwitched());
         documentSwitched();
-    }
-
-    /** What stands against the selected option is mostly longer than its cell, and said whole below. */
-    private void tell() {
-        why.setText(table.selected().map(ComparedOption::why).orElse(""));
-        boolean nothing = why.getText().isEmpty();
-        if (((GridData) why.getLayoutData()).exclude != nothing) {
-            ((GridData) why.getLayoutData()).exclude = nothing;
-            why.setVisible(!nothing);
-            why.getParent().layout();
-        }
     }
 
     private void createHead(Composite parent) {
@@ -204,11 +171,16 @@ public final class ComparisonView extends LateView {
         Composite line = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 0).applyTo(line);
-        state = new Label(line, SWT.NONE);
+        state = new Label(line, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
         progress = new ProgressBar(line, SWT.HORIZONTAL);
-        GridDataFactory.fillDefaults().hint(140, 8).align(SWT.FILL, SWT.CENTER).applyTo(progress);
+        GridDataFactory.fillDefaults().hint(140, 8).align(SWT.FILL, SWT.CENTER).exclude(true).applyTo(progress);
         progress.setVisible(false);
+    }
+
+    private void tell(String text) {
+        state.setText(text);
+        state.requestLayout();
     }
 
     private boolean byRuleSet() {
@@ -221,11 +193,9 @@ public final class ComparisonView extends LateView {
         }
         trial.cancel();
         outdated = false;
-        table.show(List.of());
-        tell();
-        drawChart();
+        pane.show(List.of());
         updatePlaces();
-        state.setText(Messages.get(shownPlaces.isEmpty() ? "comparison.noPlace" : "comparison.ready"));
+        tell(Messages.get(shownPlaces.isEmpty() ? "comparison.noPlace" : "comparison.ready"));
         sides.setEnabled(!byRuleSet());
         updateButtons();
     }
@@ -254,12 +224,17 @@ public final class ComparisonView extends LateView {
         say(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
         compare.setEnabled(running || !shownPlaces.isEmpty());
         progress.setVisible(running);
+        ((GridData) progress.getLayoutData()).exclude = !running;
+        progress.requestLayout();
         export.setEnabled(!running && !outdated && !table.shown().isEmpty());
         place.setEnabled(!running && table.selected().filter(option -> option.siting().isPresent()).isPresent());
         compare.getParent().layout();
     }
 
-    /** Writes on the button. The desktop leaves it bare where its text changes twice before it was laid out: it is laid out once more. */
+    /**
+     * Writes on the button. The desktop leaves it bare where its text changes twice before it was laid out: it is laid out once more,
+     * and is given back the keys that it then loses.
+     */
     private void say(String text) {
         if (compare.getText().equals(text)) {
             return;
@@ -267,8 +242,12 @@ public final class ComparisonView extends LateView {
         compare.setText(text);
         compare.getDisplay().asyncExec(() -> {
             if (!compare.isDisposed()) {
+                boolean hasFocus = compare.isFocusControl();
                 compare.setSize(0, 0);
                 compare.getParent().layout();
+                if (hasFocus) {
+                    compare.setFocus();
+                }
             }
         });
     }
@@ -298,7 +277,7 @@ public final class ComparisonView extends LateView {
         dialog.setFilterExtensions(new String[] {"*.csv", "*.xlsx"});
         dialog.setFileName("comparison.csv");
         dialog.setOverwrite(true);
-        Optional.ofNullable(dialog.open()).ifPresent(name -> state.setText(export(Path.of(name))));
+        Optional.ofNullable(dialog.open()).ifPresent(name -> tell(export(Path.of(name))));
     }
 
     /**
@@ -312,7 +291,7 @@ public final class ComparisonView extends LateView {
     }
 
     private void drawChart() {
-        chart.show(table.shown(), MarginKind.values()[Math.max(0, kinds.getSelectionIndex())]);
+        pane.draw(MarginKind.values()[Math.max(0, kinds.getSelectionIndex())]);
     }
 
     /** Returns the table; its elements appear when the comparison has ended. */
@@ -322,7 +301,12 @@ public final class ComparisonView extends LateView {
 
     /** Returns what the chart says, a line for each bar. */
     public List<String> chartLines() {
-        return chart.lines();
+        return pane.chart().lines();
+    }
+
+    /** Returns what stands below the table, a line for each option whose reasons are cut in it. */
+    public String reasons() {
+        return pane.reasons();
     }
 
     /** Returns the line above the table. */
@@ -333,7 +317,7 @@ public final class ComparisonView extends LateView {
     private void compareOrCancel() {
         if (trial.isRunning()) {
             trial.cancel();
-            state.setText(Messages.get("comparison.cancelled"));
+            tell(Messages.get("comparison.cancelled"));
             updateButtons();
         } else {
             compare();
@@ -344,7 +328,7 @@ public final class ComparisonView extends LateView {
     public void compare() {
         List<? extends Identified> where = chosen();
         if (where.isEmpty()) {
-            state.setText(Messages.get("comparison.noPlace"));
+            tell(Messages.get("comparison.noPlace"));
             return;
         }
         List<Supplier<ComparedOption>> options;
@@ -353,12 +337,12 @@ public final class ComparisonView extends LateView {
             options = where.stream().flatMap(each -> byRuleSet() ? ruleSets(snapshot, each).stream()
                     : chosenSides().stream().flatMap(side -> families(snapshot, each, side).stream())).toList();
         } catch (IllegalArgumentException e) {
-            state.setText(e.getMessage());
+            tell(e.getMessage());
             return;
         }
         outdated = false;
         progress.setSelection(0);
-        state.setText(Messages.get("comparison.running", 0, options.size()));
+        tell(Messages.get("comparison.running", 0, options.size()));
         trial.start(options);
         updateButtons();
     }
@@ -375,13 +359,11 @@ public final class ComparisonView extends LateView {
     }
 
     private void show(List<ComparedOption> found) {
-        table.show(found);
-        tell();
-        drawChart();
+        pane.show(found);
         long laid = found.stream().filter(option -> option.siting().isPresent()).count();
         IntSummaryStatistics rules = found.stream().filter(option -> option.siting().isPresent())
                 .mapToInt(ComparedOption::rulesApplied).summaryStatistics();
-        state.setText(Messages.get(byRuleSet() ? "comparison.judged" : "comparison.laid", laid, found.size()) + (laid == 0 ? ""
+        tell(Messages.get(byRuleSet() ? "comparison.judged" : "comparison.laid", laid, found.size()) + (laid == 0 ? ""
                 : " " + Messages.get("comparison.rules", rules.getMin(), rules.getMax())));
         updateButtons();
         sayIfOutdated();
@@ -390,7 +372,7 @@ public final class ComparisonView extends LateView {
     /** What was compared before an edit, or while it was made, is of another project: it is said so, and nobody hands it on. */
     private void sayIfOutdated() {
         if (outdated && !trial.isRunning() && !table.shown().isEmpty()) {
-            state.setText(Messages.get("comparison.stale"));
+            tell(Messages.get("comparison.stale"));
             updateButtons();
         }
     }
@@ -408,7 +390,7 @@ public final class ComparisonView extends LateView {
                     : place(document.get(), (ApproachHost) where.get(), wanted.get());
             follower.reveal(placed);
         } catch (SitingException | EditException | IllegalArgumentException e) {
-            state.setText(MessageTexts.reason(e));
+            tell(MessageTexts.reason(e));
         }
     }
 

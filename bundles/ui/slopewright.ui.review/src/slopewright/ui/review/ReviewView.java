@@ -7,10 +7,13 @@ import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 
@@ -18,6 +21,7 @@ import slopewright.checks.CheckResult;
 import slopewright.evaluation.Reviews;
 import slopewright.model.Project;
 import slopewright.model.ReviewKind;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.LateView;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -36,9 +40,12 @@ public final class ReviewView extends LateView {
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.notes";
 
+    private static final int MOST_OF_HEIGHT = 3;
+
     private DocumentFollower follower;
     private CLabel state;
     private NoteTree tree;
+    private Text whole;
     private Button comment;
     private Button answer;
     private Button back;
@@ -66,11 +73,11 @@ public final class ReviewView extends LateView {
     @Override
     protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        state = new CLabel(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).indent(3, 2).hint(60, SWT.DEFAULT).applyTo(state);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
-        GridLayoutFactory.fillDefaults().numColumns(6).margins(6, 2).applyTo(head);
-        state = new CLabel(head, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).span(6, 1).hint(60, SWT.DEFAULT).applyTo(state);
+        RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(4).margins(6, 2).applyTo(head);
         comment = button(head, "comment", () -> desk().ifPresent(desk -> desk.askComment(getSite().getShell(), element(),
                 Optional.empty())));
         answer = button(head, "answer", () -> reply(ReviewKind.ANSWER));
@@ -81,6 +88,11 @@ public final class ReviewView extends LateView {
         open.setText(Messages.get("notes.open-only"));
         tree = new NoteTree(parent);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.control());
+        whole = new Text(parent, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
+        AccessibleName.give(whole, Messages.get("notes.column.said"));
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(whole);
+        whole.setVisible(false);
+        tree.control().addListener(SWT.Resize, event -> parent.getDisplay().asyncExec(this::sayWhole));
         open.addListener(SWT.Selection, event -> tree.openOnly(open.getSelection()));
         tree.control().addListener(SWT.Selection, event -> selected());
         tree.control().addListener(SWT.DefaultSelection, event -> tree.selected().map(thread -> thread.comment().getElementId())
@@ -132,10 +144,30 @@ public final class ReviewView extends LateView {
         enable();
     }
 
+    /** What was said and has no room in its row stands whole below the rows. */
+    private void sayWhole() {
+        if (whole.isDisposed()) {
+            return;
+        }
+        whole.setText(tree.cut().orElse(""));
+        Composite parent = whole.getParent();
+        GridData place = (GridData) whole.getLayoutData();
+        int needed = whole.computeSize(parent.getClientArea().width, SWT.DEFAULT).y;
+        int height = Math.min(needed, parent.getClientArea().height / MOST_OF_HEIGHT);
+        boolean isEmpty = whole.getText().isEmpty();
+        if (place.exclude != isEmpty || place.heightHint != height) {
+            place.exclude = isEmpty;
+            place.heightHint = height;
+            whole.setVisible(!isEmpty);
+            parent.layout(true);
+        }
+    }
+
     private void enable() {
         if (state == null || state.isDisposed()) {
             return;
         }
+        sayWhole();
         boolean isOpen = tree.selected().filter(Reviews.Thread::isOpen).isPresent();
         Stream.of(answer, back, accept).forEach(button -> button.setEnabled(isOpen));
         comment.setEnabled(document().isPresent());

@@ -18,6 +18,8 @@ import slopewright.checks.Outcome;
  */
 final class ColumnFit {
 
+    /** The desktop writes titles in bold letters. */
+    private static final double BOLD = 1.15;
     private static final int PAD_PX = 18;
     private static final int INDENT_PX = 58;
     private static final int MOST_MEASURED = 400;
@@ -95,7 +97,7 @@ final class ColumnFit {
 
     private static int need(GC gc, OutcomeColumn column, List<Outcome> shown) {
         int widest = shown.stream().limit(MOST_MEASURED).mapToInt(outcome -> gc.textExtent(column.text(outcome)).x).max().orElse(0);
-        return widest == 0 && !shown.isEmpty() ? -PAD_PX : Math.max(widest, gc.textExtent(column.title()).x);
+        return widest == 0 && !shown.isEmpty() ? -PAD_PX : Math.max(widest, (int) Math.ceil(gc.textExtent(column.title()).x * BOLD));
     }
 
     /**

@@ -11,9 +11,10 @@ import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -57,7 +58,9 @@ public final class FindingDetails {
 
     private final ScrolledComposite scroller;
     private final Composite content;
-    private final CLabel heading;
+    private final Composite head;
+    private final Label sign;
+    private final Label heading;
     private final StyledText brief;
     private final Composite links;
     private final StyledText rest;
@@ -79,7 +82,12 @@ public final class FindingDetails {
         scroller.setContent(content);
         resources = new LocalResourceManager(JFaceResources.getResources(), content);
         GridLayoutFactory.fillDefaults().margins(6, 2).spacing(4, 4).applyTo(content);
-        heading = new CLabel(content, SWT.NONE);
+        head = new Composite(content, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
+        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(head);
+        sign = new Label(head, SWT.NONE);
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(sign);
+        heading = new Label(head, SWT.WRAP);
         heading.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(heading);
         brief = text(content, Messages.get("details.brief"));
@@ -120,19 +128,24 @@ public final class FindingDetails {
     public void clear(String sentence) {
         endTrial();
         subject = Optional.empty();
-        heading.setText("");
-        heading.setImage(null);
+        head("", null);
         brief.setText(sentence);
         rest.setText("");
         layout();
+    }
+
+    private void head(String text, Image image) {
+        heading.setText(text);
+        sign.setImage(image);
+        head.setVisible(!text.isEmpty());
+        ((GridData) head.getLayoutData()).exclude = text.isEmpty();
     }
 
     /** Shows an outcome and looks for remedies. */
     public void show(Outcome outcome, ProjectDocument document) {
         endTrial();
         subject = Optional.of(outcome);
-        heading.setImage(Images.of(outcome.verdict()).image(resources));
-        heading.setText(outcome.rule() + "  " + MessageTexts.of(outcome.title()));
+        head(outcome.rule() + "  " + MessageTexts.of(outcome.title()), Images.of(outcome.verdict()).image(resources));
         brief.setText(OutcomeExplanation.brief(outcome));
         rest.setText(OutcomeExplanation.rest(outcome) + NoteTexts.said(document.project(), outcome));
         missing = MissingFields.of(outcome, document.project());

@@ -19,6 +19,7 @@ import slopewright.ui.AccessibleName;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.theme.Lettering;
 import slopewright.ui.theme.ScreenTheme;
+import slopewright.ui.theme.TypeScale;
 
 /**
  * The margins of what is compared as bars from a common zero line: to the right and behind a disc where the limit is kept, to the left
@@ -26,14 +27,16 @@ import slopewright.ui.theme.ScreenTheme;
  */
 public final class MarginChart {
 
-    private static final int ROW = 24;
+    private static final int USUAL_ROW = 24;
     private static final int PAD = 6;
     /** Room of the sign before the words. */
     private static final int MARK = 15;
-    private static final double NAME_SHARE = 0.36;
+    private static final double LEAST_NAME_SHARE = 0.2;
     private static final int LEAST_PLOT = 60;
+    private static final int USUAL_PLOT = 180;
 
     private final Canvas canvas;
+    private final int rowHeight = TypeScale.px(USUAL_ROW);
     private final Lettering letters;
     private final Runnable repaint;
     private List<ComparedOption> options = List.of();
@@ -55,6 +58,27 @@ public final class MarginChart {
     /** Returns the widget. */
     public Canvas control() {
         return canvas;
+    }
+
+    /** Returns a width in which names, bars and words all have room, pixels. */
+    int neededWidth() {
+        return width(USUAL_PLOT);
+    }
+
+    /** Returns a width in which nothing of them is cut, pixels. */
+    int leastWidth() {
+        return width(LEAST_PLOT);
+    }
+
+    private int width(int plot) {
+        GC gc = new GC(canvas);
+        try {
+            int names = options.stream().mapToInt(option -> gc.textExtent(option.name()).x).max().orElse(0);
+            int words = options.stream().mapToInt(option -> gc.textExtent(words(option)).x).max().orElse(0);
+            return names + words + MARK + TypeScale.px(plot) + 6 * PAD;
+        } finally {
+            gc.dispose();
+        }
     }
 
     /** Shows the margins of some options, in this order. */
@@ -84,11 +108,11 @@ public final class MarginChart {
     }
 
     private void updateBar() {
-        int needed = options.size() * ROW + PAD;
+        int needed = options.size() * rowHeight + PAD;
         int height = canvas.getClientArea().height;
         canvas.getVerticalBar().setVisible(needed > height);
         if (needed > height && height > 0) {
-            canvas.getVerticalBar().setValues(canvas.getVerticalBar().getSelection(), 0, needed, height, ROW, height);
+            canvas.getVerticalBar().setValues(canvas.getVerticalBar().getSelection(), 0, needed, height, rowHeight, height);
         } else {
             canvas.getVerticalBar().setSelection(0);
         }
@@ -105,8 +129,9 @@ public final class MarginChart {
         gc.setForeground(dark ? canvas.getForeground() : canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
         int top = PAD / 2 - (canvas.getVerticalBar().isVisible() ? canvas.getVerticalBar().getSelection() : 0);
         int longest = options.stream().mapToInt(option -> gc.textExtent(option.name()).x).max().orElse(0);
-        int nameWidth = Math.min((int) (area.width * NAME_SHARE), longest + 2 * PAD);
         int textWidth = options.stream().mapToInt(option -> gc.textExtent(words(option)).x).max().orElse(0);
+        int free = area.width - textWidth - MARK - LEAST_PLOT - 3 * PAD;
+        int nameWidth = Math.min(Math.max((int) (area.width * LEAST_NAME_SHARE), free), longest + 2 * PAD);
         int plotLeft = nameWidth + PAD;
         int plotWidth = Math.max(LEAST_PLOT, area.width - plotLeft - textWidth - MARK - 2 * PAD);
         double least = options.stream().mapToDouble(option -> Math.min(0, option.margin(kind).orElse(0))).min().orElse(0);
@@ -114,17 +139,17 @@ public final class MarginChart {
         double scale = plotWidth / Math.max(1e-6, most - least);
         int zero = plotLeft + (int) Math.round(-least * scale);
         for (int i = 0; i < options.size(); i++) {
-            row(gc, options.get(i), new Rectangle(PAD, top + i * ROW, area.width, ROW), nameWidth, zero, scale,
+            row(gc, options.get(i), new Rectangle(PAD, top + i * rowHeight, area.width, rowHeight), nameWidth, zero, scale,
                     plotLeft + plotWidth + PAD);
         }
         if (!options.isEmpty()) {
             gc.setLineWidth(1);
-            gc.drawLine(zero, 0, zero, Math.min(area.height, top + options.size() * ROW));
+            gc.drawLine(zero, 0, zero, Math.min(area.height, top + options.size() * rowHeight));
         }
     }
 
     private void row(GC gc, ComparedOption option, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {
-        int middle = row.y + ROW / 2;
+        int middle = row.y + rowHeight / 2;
         Point size = gc.textExtent(option.name());
         letters.write(gc, shortened(gc, option.name(), nameWidth - PAD), row.x, middle - size.y / 2);
         OptionalDouble margin = option.margin(kind);

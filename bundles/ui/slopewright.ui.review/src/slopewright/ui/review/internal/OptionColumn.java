@@ -30,10 +30,10 @@ public enum OptionColumn {
     TO_CLEAR_UP(98, true, option -> count(option, Verdict.TO_CLEAR_UP),
             Comparator.comparingInt(option -> option.count(Verdict.TO_CLEAR_UP))),
     /** How many rules had something to say. */
-    RULES(98, true, option -> option.siting().isEmpty() ? "" : String.valueOf(option.rulesApplied()),
+    RULES(60, true, option -> option.siting().isEmpty() ? "" : String.valueOf(option.rulesApplied()),
             Comparator.comparingInt(ComparedOption::rulesApplied)),
     /** What it breaks. */
-    WHY(300, false, ComparedOption::why, Comparator.comparing(ComparedOption::why)),
+    WHY(320, false, ComparedOption::why, Comparator.comparing(ComparedOption::why)),
     /** Where it was tried. */
     PLACE(150, false, option -> option.place().label(), Comparator.comparing(option -> option.place().label())),
     /** Threshold to the row or near bar. */
@@ -69,6 +69,16 @@ public enum OptionColumn {
     /** Returns its heading. */
     public String title() {
         return Messages.get("comparison.column." + name().toLowerCase(Locale.ROOT));
+    }
+
+    /** Returns its heading where there is little room. */
+    public String heading() {
+        return this == RULES ? Messages.get("comparison.heading.rules") : title();
+    }
+
+    /** Returns what there is to say about it where it is pointed at. */
+    public String tip() {
+        return this == RULES ? Messages.get("comparison.rules.note") : title();
     }
 
     /** Returns its usual width in pixels. */

@@ -1,9 +1,13 @@
 package slopewright.ui.review.internal;
 
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.viewers.ArrayContentProvider;
@@ -14,8 +18,10 @@ import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Item;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 
 import slopewright.checks.compare.Criterion;
@@ -26,9 +32,14 @@ import slopewright.ui.theme.TypeScale;
 public final class OptionTable {
 
     private static final int SCORE_WIDTH = 64;
+    private static final int CELL_PAD_PX = 16;
 
     private final TableViewer viewer;
     private final Runnable sortedAnew;
+    private final Runnable fitted;
+    private final Map<OptionColumn, TableColumn> columns = new EnumMap<>(OptionColumn.class);
+    private final Map<OptionColumn, Integer> given = new EnumMap<>(OptionColumn.class);
+    private final Set<OptionColumn> drawn = EnumSet.noneOf(OptionColumn.class);
     private OptionColumn sorted = OptionColumn.VERDICT;
     private boolean downward;
     private boolean byScore = true;
@@ -40,9 +51,11 @@ public final class OptionTable {
      *
      * @param parent     where it goes
      * @param sortedAnew run after the order has changed
+     * @param fitted     run after the reasons were given their room
      */
-    public OptionTable(Composite parent, Runnable sortedAnew) {
+    public OptionTable(Composite parent, Runnable sortedAnew, Runnable fitted) {
         this.sortedAnew = sortedAnew;
+        this.fitted = fitted;
         viewer = new TableViewer(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         viewer.getTable().setHeaderVisible(true);
         AccessibleName.give(viewer.getTable(), Messages.get("comparison.table"));
@@ -58,14 +71,18 @@ public final class OptionTable {
             }
         });
         viewer.setInput(List.of());
+        viewer.getTable().addListener(SWT.Resize, event -> viewer.getTable().getDisplay().asyncExec(this::fit));
     }
 
     private void addColumn(OptionColumn column) {
         TableViewerColumn made = new TableViewerColumn(viewer, column.isRight() ? SWT.RIGHT : SWT.LEFT);
         TableColumn widget = made.getColumn();
-        widget.setText(column.title());
-        widget.setWidth(Math.max(TypeScale.px(column.width()), TypeScale.headingPx(viewer.getTable(), column.title())));
+        widget.setText(column.heading());
+        widget.setToolTipText(column.tip());
+        widget.setWidth(Math.max(TypeScale.px(column.width()), titleWidth(column.heading())));
         widget.setMoveable(true);
+        columns.put(column, widget);
+        widget.addListener(SWT.Resize, event -> resized(column));
         made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> column.text((ComparedOption) element)));
         widget.addListener(SWT.Selection, event -> {
             downward = column == sorted && !downward;
@@ -76,6 +93,89 @@ public final class OptionTable {
             viewer.refresh();
             sortedAnew.run();
         });
+    }
+
+    private int titleWidth(String title) {
+        return TypeScale.headingPx(viewer.getTable(), title);
+    }
+
+    /**
+     * Gives names what they need, and the reasons what the columns before them leave of the table, so that they are in sight without
+     * scrolling. A column that somebody has drawn keeps its width.
+     */
+    void fit() {
+        Table table = viewer.getTable();
+        if (table.isDisposed() || table.getClientArea().width <= 0) {
+            return;
+        }
+        give(OptionColumn.NAME, widest(OptionColumn.NAME));
+        give(OptionColumn.WHY, Math.min(widest(OptionColumn.WHY), table.getClientArea().width - left(columns.get(OptionColumn.WHY))));
+        fitted.run();
+    }
+
+    /** Returns a width in which the reasons are whole beside the columns before them, pixels. */
+    int neededWidth() {
+        return left(columns.get(OptionColumn.WHY)) - columns.get(OptionColumn.NAME).getWidth() + widest(OptionColumn.NAME)
+                + widest(OptionColumn.WHY);
+    }
+
+    /** Returns a width in which most reasons are whole, pixels. */
+    int leastWidth() {
+        return neededWidth() - widest(OptionColumn.WHY) + Math.min(widest(OptionColumn.WHY),
+                Math.max(TypeScale.px(OptionColumn.WHY.width()), titleWidth(OptionColumn.WHY.heading())));
+    }
+
+    /** Returns a height in which every row is in sight, pixels. */
+    int neededHeight() {
+        Table table = viewer.getTable();
+        return table.getHeaderHeight() + Math.max(1, all.size()) * table.getItemHeight() + TypeScale.px(CELL_PAD_PX);
+    }
+
+    private void give(OptionColumn column, int width) {
+        if (!drawn.contains(column)) {
+            given.put(column, Math.max(width, titleWidth(column.heading())));
+            columns.get(column).setWidth(given.get(column));
+        }
+    }
+
+    /** The desktop tells of the widths that were given, too; any other one is that of a hand. */
+    private void resized(OptionColumn column) {
+        Integer before = given.get(column);
+        if (before != null && columns.get(column).getWidth() != before) {
+            drawn.add(column);
+            fitted.run();
+        }
+    }
+
+    private int widest(OptionColumn column) {
+        GC gc = new GC(viewer.getTable());
+        try {
+            return all.stream().mapToInt(option -> gc.textExtent(column.text(option)).x).max().orElse(0) + TypeScale.px(CELL_PAD_PX);
+        } finally {
+            gc.dispose();
+        }
+    }
+
+    /** Returns where a column begins, pixels from the left edge of the table. */
+    private int left(TableColumn column) {
+        Table table = viewer.getTable();
+        return IntStream.of(table.getColumnOrder()).mapToObj(table::getColumn).takeWhile(other -> other != column)
+                .mapToInt(TableColumn::getWidth).sum();
+    }
+
+    /** Returns the reasons that are not whole in their column, in the order of the rows, each with the option that it is about. */
+    List<String> cutReasons() {
+        TableColumn why = columns.get(OptionColumn.WHY);
+        int room = Math.min(why.getWidth(), viewer.getTable().getClientArea().width - left(why)) - TypeScale.px(CELL_PAD_PX) / 2;
+        boolean isOnePlace = all.stream().map(ComparedOption::place).distinct().count() == 1;
+        GC gc = new GC(viewer.getTable());
+        try {
+            return shown().stream().filter(option -> !option.why().isEmpty() && gc.textExtent(option.why()).x > room)
+                    .map(option -> (isOnePlace ? option.name() : option.name() + ", " + option.place().label()) + ": " + option.why())
+                    .toList();
+        } finally {
+            gc.dispose();
+        }
     }
 
     /** The column of the scores, which are of one option among all. */

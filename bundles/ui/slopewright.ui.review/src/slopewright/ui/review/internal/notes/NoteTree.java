@@ -1,9 +1,11 @@
 package slopewright.ui.review.internal.notes;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
@@ -19,7 +21,13 @@ import slopewright.ui.theme.TypeScale;
 /** The comments of a review, what was said to each under it, and the signature last. */
 public final class NoteTree {
     private static final String[] COLUMNS = {"said", "about", "state", "person", "date"};
-    private static final int[] WIDTHS = {340, 260, 110, 130, 100};
+    private static final int SAID = 0;
+    private static final int ABOUT = 1;
+    private static final int PAD_PX = 22;
+    private static final int INDENT_PX = 44;
+    private static final int LEAST_SAID_PX = 170;
+    private static final int LEAST_ABOUT_PX = 110;
+    private static final double SHARE_OF_SAID = 0.6;
 
     private final Tree tree;
     private Optional<Project> shown = Optional.empty();
@@ -33,7 +41,46 @@ public final class NoteTree {
         for (int i = 0; i < COLUMNS.length; i++) {
             TreeColumn column = new TreeColumn(tree, SWT.LEFT);
             column.setText(Messages.get("notes.column." + COLUMNS[i]));
-            column.setWidth(TypeScale.px(WIDTHS[i]));
+        }
+        fit();
+        tree.addListener(SWT.Resize, event -> tree.getDisplay().asyncExec(this::fit));
+    }
+
+    /** State, name and date are whole; what was said and what it is about share the rest. */
+    private void fit() {
+        if (tree.isDisposed()) {
+            return;
+        }
+        GC gc = new GC(tree);
+        try {
+            int rest = tree.getClientArea().width;
+            for (int i = ABOUT + 1; i < COLUMNS.length; i++) {
+                int column = i;
+                int needed = gc.textExtent(tree.getColumn(i).getText()).x;
+                needed = items().map(item -> gc.textExtent(item.getText(column)).x).reduce(needed, Math::max) + TypeScale.px(PAD_PX);
+                tree.getColumn(i).setWidth(needed);
+                rest -= needed;
+            }
+            int said = Math.max(TypeScale.px(LEAST_SAID_PX), (int) (SHARE_OF_SAID * rest));
+            tree.getColumn(SAID).setWidth(said);
+            tree.getColumn(ABOUT).setWidth(Math.max(TypeScale.px(LEAST_ABOUT_PX), rest - said));
+        } finally {
+            gc.dispose();
+        }
+    }
+
+    private Stream<TreeItem> items() {
+        return Stream.of(tree.getItems()).flatMap(item -> Stream.concat(Stream.of(item), Stream.of(item.getItems())));
+    }
+
+    /** Returns what was said in the selected row, where its column has no room for it. */
+    public Optional<String> cut() {
+        GC gc = new GC(tree);
+        try {
+            return Stream.of(tree.getSelection()).map(item -> item.getText(SAID))
+                    .filter(text -> gc.textExtent(text).x + INDENT_PX > tree.getColumn(SAID).getWidth()).findFirst();
+        } finally {
+            gc.dispose();
         }
     }
 
@@ -48,6 +95,7 @@ public final class NoteTree {
             Reviews.signedOff(opened).filter(note -> !openOnly).ifPresent(note -> signature(opened, note));
         });
         tree.setRedraw(true);
+        fit();
         before.ifPresent(this::select);
     }
 
