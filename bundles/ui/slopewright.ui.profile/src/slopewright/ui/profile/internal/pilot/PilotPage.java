@@ -23,6 +23,7 @@ import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.Viewpoint;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 
 /** The pilot's view of an indicator: what is chosen on the left, the picture in the middle, the words on the right. */
 public final class PilotPage {
@@ -129,7 +130,7 @@ public final class PilotPage {
         GridDataFactory.fillDefaults().grab(true, true).hint(10, 10).applyTo(canvas.control());
         side = new Composite(page, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(4, 4).spacing(0, 3).applyTo(side);
-        GridDataFactory.fillDefaults().hint(WORDS_WIDTH, 10).grab(false, true).applyTo(side);
+        GridDataFactory.fillDefaults().hint(TypeScale.px(WORDS_WIDTH), 10).grab(false, true).applyTo(side);
         meaning = new Label(side, SWT.WRAP);
         meaning.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(meaning);
@@ -141,10 +142,10 @@ public final class PilotPage {
     }
 
     private void makeRoom() {
-        boolean fits = page.getClientArea().width >= controls.width() + LEAST_PICTURE_WIDTH + WORDS_WIDTH;
+        boolean fits = page.getClientArea().width >= controls.width() + TypeScale.px(LEAST_PICTURE_WIDTH + WORDS_WIDTH);
         if (side.getVisible() != fits) {
             side.setVisible(fits);
-            GridDataFactory.fillDefaults().hint(WORDS_WIDTH, 10).grab(false, true).exclude(!fits).applyTo(side);
+            GridDataFactory.fillDefaults().hint(TypeScale.px(WORDS_WIDTH), 10).grab(false, true).exclude(!fits).applyTo(side);
             page.layout(true);
         }
     }
