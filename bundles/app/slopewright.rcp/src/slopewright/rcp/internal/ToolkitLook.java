@@ -43,6 +43,18 @@ final class ToolkitLook {
             menu separator { background-color: #5a5a5a; }
             """;
 
+    /** What is switched off stands back, and is still read. */
+    private static final String OFF = """
+            button:disabled, button:disabled label, label:disabled, checkbutton:disabled, radiobutton:disabled, entry:disabled
+            { color: %s; }
+            """;
+    private static final String LIGHT_OFF = OFF.formatted("#7a7a7a");
+    private static final String DARK_OFF = OFF.formatted("#a0a0a0") + """
+            button:disabled, entry:disabled { border-color: #6a6a6a; box-shadow: none; }
+            toolbar button:disabled { border-color: transparent; }
+            toolbar button:disabled image { opacity: 0.35; }
+            """;
+
     private long provider;
 
     /** Gives the display the colours of what is selected; once for a display. */
@@ -59,7 +71,8 @@ final class ToolkitLook {
     void menus(boolean isDark) {
         ask(() -> {
             if (provider != 0) {
-                byte[] sheet = ((isDark ? DARK_FIELDS + DARK_MENUS : LIGHT_FIELDS) + SELECTED + '\0').getBytes(StandardCharsets.UTF_8);
+                String theme = isDark ? DARK_FIELDS + DARK_MENUS + DARK_OFF : LIGHT_FIELDS + LIGHT_OFF;
+                byte[] sheet = (theme + SELECTED + '\0').getBytes(StandardCharsets.UTF_8);
                 Method load = toolkit("gtk3.GTK3").getMethod("gtk_css_provider_load_from_data", long.class, byte[].class, long.class,
                         long[].class);
                 load.invoke(null, provider, sheet, -1L, null);

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
@@ -17,6 +19,7 @@ import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -24,6 +27,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
@@ -62,12 +66,16 @@ class ReadableTest {
             ComparisonView.ID, MeasuredView.ID, VersionsView.ID, BookView.ID, ReviewView.ID, PropertiesView.ID,
             OutlineView.ID);
     private static final int LEAST_WIDTH = 8;
+    private static final int EDGE_PX = 5;
+    /** What is switched off has at most this share of the contrast of what is not. */
+    private static final double MOST_OF_USUAL = 0.7;
     /** A busy machine paints late; what is faint stays so. */
     private static final int MOST_TRIES = 6;
 
     @TempDir
     private Path folder;
     private int looked;
+    private int disabled;
     private double least = Double.MAX_VALUE;
 
     @AfterEach
@@ -83,15 +91,19 @@ class ReadableTest {
         return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
-    void everyTextIsToldFromItsGround(String theme, TestReporter report) throws Exception {
+    private void open(String theme) {
         Preferences.store().setValue(Preferences.THEME, theme);
         Patience.await("the window is as it shall be", () -> ScreenTheme.isDark() == theme.equals(Preferences.DARK));
         assertTrue(ProjectOpener.open(PlatformUI.getWorkbench().getWorkbenchWindows()[0], DemoProjects.copy("harrow-vale-faults",
                 folder)));
         ProjectDocument document = Adapters.adapt(page().getActiveEditor(), ProjectDocument.class);
         Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
+    void everyTextIsToldFromItsGround(String theme, TestReporter report) throws Exception {
+        open(theme);
         List<String> faint = new ArrayList<>();
         for (String id : VIEWS) {
             IViewPart view = page().showView(id);
@@ -109,6 +121,56 @@ class ReadableTest {
         }
         report.publishEntry("least contrast, " + theme, String.format(Locale.ROOT, "%.2f", least));
         assertEquals(List.of(), faint);
+    }
+
+    /** Every dialog, with each page of the wizards and of the preferences; what is switched off there looks so, and is still read. */
+    @ParameterizedTest
+    @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
+    void everyDialogIsReadAndShowsWhatIsSwitchedOff(String theme, TestReporter report) throws Exception {
+        open(theme);
+        List<String> faint = new ArrayList<>();
+        List<String> off = new ArrayList<>();
+        List<String> opened = Dialogs.walk(folder, (name, shell) -> {
+            repeated(faint, here -> look(name, shell, here));
+            repeated(off, here -> switchedOff(name, shell, here));
+        });
+        assertTrue(opened.size() >= 18, opened.toString());
+        assertTrue(disabled > 4, disabled + " buttons that are switched off");
+        report.publishEntry("least contrast in dialogs, " + theme, String.format(Locale.ROOT, "%.2f of %d texts", least, looked));
+        assertEquals(List.of(), faint);
+        assertEquals(List.of(), off);
+    }
+
+    /** Looks again where something was faint, and keeps what stays so. */
+    private static void repeated(List<String> faint, Consumer<List<String>> look) {
+        List<String> here = new ArrayList<>();
+        look.accept(here);
+        for (int tries = 1; tries < MOST_TRIES && !here.isEmpty(); tries++) {
+            Patience.pause(tries * 500);
+            here.clear();
+            look.accept(here);
+        }
+        faint.addAll(here);
+    }
+
+    /** A button that is switched off stands out clearly less than another of its dialog. */
+    private void switchedOff(String name, Shell shell, List<String> off) {
+        List<Button> buttons = Widgets.all(shell, Button.class).filter(button -> button.isVisible() && !button.getText().isBlank()
+                && (button.getStyle() & SWT.PUSH) != 0 && button != shell.getDefaultButton()).toList();
+        OptionalDouble usual = buttons.stream().filter(Control::isEnabled).mapToDouble(ReadableTest::contrast).max();
+        buttons.stream().filter(button -> !button.isEnabled() && usual.isPresent()).forEach(button -> {
+            disabled++;
+            double faint = contrast(button);
+            if (faint > MOST_OF_USUAL * usual.getAsDouble() || faint < Contrast.LEAST_OF_LINES) {
+                off.add(String.format(Locale.ROOT, "%s: '%s' %.2f, others %.2f", name, button.getText(), faint, usual.getAsDouble()));
+            }
+        });
+    }
+
+    /** The contrast of the words of a button, its edge left out. */
+    private static double contrast(Button button) {
+        Point size = button.getSize();
+        return Contrast.in(Contrast.painted(button), new Rectangle(EDGE_PX, EDGE_PX, size.x - 2 * EDGE_PX, size.y - 2 * EDGE_PX));
     }
 
     private void look(String view, Control control, List<String> faint) {
