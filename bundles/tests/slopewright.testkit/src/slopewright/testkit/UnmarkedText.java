@@ -38,7 +38,8 @@ public final class UnmarkedText {
             + "|\\b[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]+\\b"
             + "|\\S+\\.(?:csv|html|pdf|svg|dxf|png|kml|geojson|slopewright|aixm|xml|txt|xlsx|gpkg)\\b|https?://\\S+");
     /** Units, abbreviations of the trade, and what is the same in every language. */
-    private static final Set<String> KNOWN = Set.of("ft", "min", "kg", "km", "mm", "cm", "NM", "cd", "lx", "Hz", "kt", "VA", "kVA", "kW",
+    private static final Set<String> KNOWN = Set.of("ft", "mi",
+            "min", "kg", "km", "mm", "cm", "NM", "cd", "lx", "Hz", "kt", "VA", "kVA", "kW",
             "nT", "Ah",
             "MEHT", "PAPI", "APAPI", "VASI", "VASIS", "AVASI", "HAPI", "CHAPI", "ILS", "MLS", "TLOF", "FATO", "WGS", "UTM", "EPSG", "SHA",
             "PDF", "SVG", "DXF", "CSV", "XLSX", "PNG", "HTML", "KML", "TXT", "LandXML", "PNEZD", "AIXM", "GeoJSON", "GeoPackage",
@@ -55,7 +56,12 @@ public final class UnmarkedText {
 
     /** Returns the finder for what is written about a project. */
     public static UnmarkedText of(Project project) {
-        Set<String> data = new HashSet<>();
+        return of(project, Set.of());
+    }
+
+    /** Returns the finder for what is written about a project and about further data. */
+    public static UnmarkedText of(Project project, Set<String> more) {
+        Set<String> data = new HashSet<>(more);
         add(project, data);
         for (TreeIterator<EObject> all = project.eAllContents(); all.hasNext();) {
             add(all.next(), data);

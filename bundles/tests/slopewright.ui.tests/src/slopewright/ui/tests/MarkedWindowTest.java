@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +18,9 @@ import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.action.ActionContributionItem;
+import org.eclipse.jface.action.IContributionItem;
+import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.CTabFolder;
@@ -27,7 +29,6 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Group;
 import org.eclipse.swt.widgets.Item;
@@ -42,10 +43,10 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,6 +60,7 @@ import slopewright.testkit.UnmarkedText;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.elements.ElementsView;
 import slopewright.ui.elements.OutlineView;
+import slopewright.ui.plan.PlanEditor;
 import slopewright.ui.profile.DirectionsView;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
@@ -79,7 +81,6 @@ class MarkedWindowTest {
     private static final List<String> VIEWS = List.of(FindingsView.ID, ElementsView.ID, SectionView.ID, PilotView.ID, DirectionsView.ID,
             ComparisonView.ID, MeasuredView.ID, VersionsView.ID, BookView.ID, ReviewView.ID, PropertiesView.ID, OutlineView.ID);
     private static final int MOST_ROWS = 60;
-    private static final int WAIT_MS = 1200;
 
     @TempDir
     private Path folder;
@@ -95,7 +96,13 @@ class MarkedWindowTest {
         names();
         assertTrue(ProjectOpener.open(window(), DemoProjects.copy("harrow-vale-faults", folder)));
         document = Adapters.adapt(page().getActiveEditor(), ProjectDocument.class);
-        finder = UnmarkedText.of(document.project());
+        Set<String> more = new HashSet<>(Dialogs.DATA);
+        DemoProjects.load(DemoProjects.olderEdition()).eAllContents().forEachRemaining(element -> {
+            if (element instanceof Identified identified) {
+                more.add(identified.getId());
+            }
+        });
+        finder = UnmarkedText.of(document.project(), more);
         Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
     }
 
@@ -179,7 +186,7 @@ class MarkedWindowTest {
         String bareOfKeys = bare.replaceFirst(" +\\((?:(?:(?:Shift|Ctrl|Alt)\\+)+[^()]{1,8}|[A-Z]{3,8})\\)$", "");
         String name = bareOfKeys.replaceFirst(" \\d+$", "");
         if (Stream.of(bare, bareOfKeys, name, name.toLowerCase(Locale.ROOT)).noneMatch(known::contains)) {
-            finder.in(bareOfKeys).forEach(word -> unmarked.add(word + " (" + where + ")"));
+            finder.in(bareOfKeys).forEach(word -> unmarked.add(word + " in '" + bare + "' (" + where + ")"));
         }
     }
 
@@ -210,32 +217,46 @@ class MarkedWindowTest {
         assertEquals(Set.of(), unmarked);
     }
 
-    /** The dialogs that the menus open, each looked at and closed again. */
+    /** Every dialog, with each page of the wizards and of the preferences. */
     @Test
     void everyDialogIsMarked() throws Exception {
-        List<String> opened = new ArrayList<>();
-        for (String command : List.of("org.eclipse.ui.window.preferences", "org.eclipse.ui.help.aboutAction", "slopewright.rcp.newSite",
-                "slopewright.ui.review.handover", "slopewright.ui.review.comment",
-                "slopewright.ui.plan.addObstacle", "slopewright.ui.readBack")) {
-            Set<Shell> before = Set.of(Display.getCurrent().getShells());
-            Display.getCurrent().timerExec(WAIT_MS, () -> leave(command, before, opened));
-            page().activate(page().getActiveEditor());
-            PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null);
-            Patience.pause(WAIT_MS + 300);
-        }
+        List<String> opened = Dialogs.walk(folder, this::look);
         assertEquals(Set.of(), unmarked);
-        assertTrue(opened.size() >= 4, opened.toString());
+        assertTrue(opened.size() >= 18, opened.toString());
     }
 
-    private void leave(String command, Set<Shell> before, List<String> opened) {
-        List<Shell> shells = Stream.of(Display.getCurrent().getShells()).filter(shell -> !before.contains(shell) && shell.isVisible())
-                .toList();
-        shells.forEach(shell -> {
-            opened.add(command);
-            look(command, shell);
+    /** The menus of the plan and of the views, and what they say of each thing that can be selected. */
+    @Test
+    void everyMenuOfAViewIsMarked() throws Exception {
+        PlanEditor editor = (PlanEditor) page().getActiveEditor();
+        Set<Object> kinds = new HashSet<>();
+        document.project().eAllContents().forEachRemaining(element -> {
+            if (element instanceof Identified identified && kinds.add(element.eClass())) {
+                document.viewState().select(List.of(identified));
+                Patience.pause(50);
+                menu("plan, " + element.eClass().getName(), editor.viewer().getContextMenu()
+                        .createContextMenu(editor.viewer().getControl()));
+            }
         });
-        for (int i = shells.size() - 1; i >= 0; i--) {
-            shells.get(i).close();
+        for (String id : VIEWS) {
+            IViewPart view = page().showView(id);
+            Patience.pause(200);
+            IMenuManager more = view.getViewSite().getActionBars().getMenuManager();
+            items(view.getTitle(), more);
+            Widgets.all(window().getShell(), Control.class).filter(control -> control.isVisible() && control.getMenu() != null)
+                    .forEach(control -> menu("menu in " + view.getTitle(), control.getMenu()));
+        }
+        assertTrue(looked > 100, looked + " entries");
+        assertEquals(Set.of(), unmarked);
+    }
+
+    private void items(String where, IMenuManager menu) {
+        for (IContributionItem item : menu.getItems()) {
+            if (item instanceof ActionContributionItem entry) {
+                note(where, entry.getAction().getText());
+            } else if (item instanceof IMenuManager below) {
+                items(where, below);
+            }
         }
     }
 

@@ -14,6 +14,7 @@ import slopewright.checks.compare.ProjectDifference.OutcomeChange;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.units.QuantityFormat;
 
 /** The difference between two versions of a project in words, the same everywhere in the window. */
@@ -72,15 +73,16 @@ public final class ChangeTexts {
      */
     public static String line(Change change, Project project) {
         if (change.attribute().isEmpty()) {
-            return PropertyTexts.get("change.line.whole", change.path(), kind(change));
+            return PropertyTexts.get("change.line.whole", MessageTexts.of(change.path()), kind(change));
         }
-        return PropertyTexts.get("change.line", change.path(), what(change, project), value(change, project, change.before()),
-                value(change, project, change.after()));
+        return PropertyTexts.get("change.line", MessageTexts.of(change.path()), what(change, project),
+                value(change, project, change.before()), value(change, project, change.after()));
     }
 
     /** Returns an outcome that differs as one line. */
     public static String line(OutcomeChange change) {
-        return PropertyTexts.get("change.outcome", change.rule(), change.path(), outcome(change.before()), outcome(change.after()));
+        return PropertyTexts.get("change.outcome", change.rule(), MessageTexts.of(change.path()), outcome(change.before()),
+                outcome(change.after()));
     }
 
     /** Returns a verdict with its margin; a word for none. */

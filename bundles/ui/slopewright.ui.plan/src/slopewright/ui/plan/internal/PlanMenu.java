@@ -12,6 +12,7 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.ui.actions.ActionFactory;
 
+import slopewright.edit.EditHistory;
 import slopewright.model.ApproachHost;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.plan.internal.actions.PlanCommand;
@@ -50,12 +51,10 @@ public final class PlanMenu extends ContextMenuProvider {
 
     @Override
     public void buildContextMenu(IMenuManager menu) {
-        for (ActionFactory factory : List.of(ActionFactory.UNDO, ActionFactory.REDO, ActionFactory.DELETE)) {
-            IAction action = registry.getAction(factory.getId());
-            if (action != null) {
-                menu.add(action);
-            }
-        }
+        EditHistory history = context.document().history();
+        common(menu, ActionFactory.UNDO, Messages.get("menu.undo", history.undoLabel()));
+        common(menu, ActionFactory.REDO, Messages.get("menu.redo", history.redoLabel()));
+        common(menu, ActionFactory.DELETE, Messages.get("menu.delete"));
         menu.add(new Separator());
         addAll(menu, ARRANGE, true);
         menu.add(new Separator());
@@ -72,6 +71,21 @@ public final class PlanMenu extends ContextMenuProvider {
             layers.add(toggle(layer));
         }
         menu.add(layers);
+    }
+
+    /** Adds a common action in the words of the window; those of the diagram library are English. */
+    private void common(IMenuManager menu, ActionFactory factory, String text) {
+        IAction common = registry.getAction(factory.getId());
+        if (common == null) {
+            return;
+        }
+        IAction shown = action(text.strip(), common::run);
+        shown.setId(factory.getId());
+        shown.setActionDefinitionId(factory.getCommandId());
+        shown.setImageDescriptor(common.getImageDescriptor());
+        shown.setDisabledImageDescriptor(common.getDisabledImageDescriptor());
+        shown.setEnabled(common.isEnabled());
+        menu.add(shown);
     }
 
     private static String capital(String text) {

@@ -10,7 +10,10 @@ import slopewright.checks.BookKeeping;
 import slopewright.checks.Outcome;
 import slopewright.checks.RestingValues;
 import slopewright.siting.ValueNames;
+import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
+import slopewright.standards.RuleSets;
 import slopewright.standards.ValueBook;
 import slopewright.standards.ValueBook.Decision;
 import slopewright.standards.ValueBook.Lack;
@@ -58,9 +61,16 @@ public final class BookTexts {
         return joined(entry.document(), entry.edition(), entry.clause());
     }
 
-    /** Where a value comes from, in the language of the window as long as something rests on it; the book itself is in English. */
+    /** Where a value comes from, in the language of the window; the book itself is in English. */
     static String source(BookKeeping.Row row) {
-        return row.resting().map(resting -> MessageTexts.of(resting.citation().text())).orElseGet(row.entry()::source);
+        return row.resting().map(resting -> MessageTexts.of(resting.citation().text())).orElseGet(() -> source(row.entry()));
+    }
+
+    /** Where the value of an entry comes from, in the language of the window where its rule set is known. */
+    static String source(ValueBook.Entry entry) {
+        return RuleSets.find(entry.ruleSet()).stream().flatMap(rules -> Stream.concat(rules.values().stream().map(CitedValue::citation),
+                rules.tableCitations().stream())).map(Citation::text).filter(text -> text.english().equals(entry.source())).findFirst()
+                .map(MessageTexts::of).orElse(entry.source());
     }
 
     static String people(ValueBook.Entry entry) {

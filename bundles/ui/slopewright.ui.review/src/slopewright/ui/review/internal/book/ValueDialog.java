@@ -165,7 +165,7 @@ public final class ValueDialog extends TitleAreaDialog {
         setMessage(Messages.get("value.place", at + 1, entries.size(), entry.restsOnIt()));
         number.setText(BookTexts.number(entry));
         rules.setText(entry.ruleSet() + "  " + entry.key());
-        source.setText(entry.source());
+        source.setText(BookTexts.source(entry));
         known.setText(BookTexts.provenance(entry));
         own.show(entry);
         boolean isDecided = entry.decision() != Decision.OPEN;
