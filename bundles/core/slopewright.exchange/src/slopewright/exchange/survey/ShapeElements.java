@@ -19,6 +19,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.geometry.Decimals;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.Notation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.GroundLevel;
@@ -30,6 +31,7 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.AerodromePlaces;
+import slopewright.siting.site.GridTurn;
 import slopewright.siting.site.SiteFrame;
 
 /** Makes model elements of the shapes of one survey file. */
@@ -42,6 +44,7 @@ final class ShapeElements {
     private static final double LOWEST_M = -500;
     private static final double HIGHEST_M = 9000;
     private static final double FARTHEST_M = 100_000;
+    private static final double KILOMETRE_M = 1000;
     private static final double METRES_PER_DEGREE = 111_200;
 
     private final Path file;
@@ -49,6 +52,7 @@ final class ShapeElements {
     private final Aerodrome aerodrome;
     private final AerodromePlaces places;
     private final Optional<AerodromePlaces> grid;
+    private Optional<GridTurn> turn = Optional.empty();
     private final Set<String> taken = new HashSet<>();
     private final Map<String, Long> lines = new HashMap<>();
 
@@ -339,6 +343,9 @@ final class ShapeElements {
             Optional<SiteFrame.LatLon> found = from.latLon(place);
             if (found.isPresent()) {
                 refuseFar(shape, found.get());
+                if (shape.grid() && turn.isEmpty()) {
+                    turn = from.gridTurn(found.get());
+                }
             }
             return found;
         } catch (SitingException | Proj4jException e) {
@@ -352,6 +359,14 @@ final class ShapeElements {
         if (!(away <= FARTHEST_M)) {
             throw fault(shape, Message.said("survey-file.far", Math.round(away / 1000)));
         }
+    }
+
+    /** Returns how the grid of the survey lies at the first place of it; empty where it has none. */
+    Optional<Message> gridTurn() {
+        return turn.map(lies -> Message.of(lies.convergenceDeg() < 0 ? "survey-file.grid-turn-west" : "survey-file.grid-turn-east",
+                Words.name(origin.grid().orElse(aerodrome.getCoordinateReference())),
+                Words.quantity(Math.abs(lies.convergenceDeg()), Notation.DEGREES), Words.quantity(KILOMETRE_M / lies.scale(),
+                        Notation.MILLIMETRES)));
     }
 
     boolean isNear(double latitudeDeg, double longitudeDeg) {

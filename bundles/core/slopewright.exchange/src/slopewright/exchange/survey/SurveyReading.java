@@ -120,6 +120,7 @@ public final class SurveyReading {
             e.messages().forEach(this::refuse);
         }
         leftOut.forEach((pointClass, count) -> notes.add(Message.said("survey-file.points-left-out", count, pointClass)));
+        maker.gridTurn().ifPresent(notes::add);
         if (!datumSaid && origin.verticalDatum().isEmpty() && (collector.count() > 0 || !elements.isEmpty())) {
             notes.add(Message.said("survey-file.datum-not-said", maker.ownDatum()));
         }

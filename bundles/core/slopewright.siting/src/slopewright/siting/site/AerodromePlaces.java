@@ -54,6 +54,15 @@ public final class AerodromePlaces {
     }
 
     /**
+     * Returns how the grid lies at a place; empty where the reference is none.
+     *
+     * @param place latitude and longitude on WGS 84, not at a pole
+     */
+    public Optional<GridTurn> gridTurn(SiteFrame.LatLon place) {
+        return places.isGrid() ? Optional.of(places.gridTurn(new GridPoint(place.longitudeDeg(), place.latitudeDeg()))) : Optional.empty();
+    }
+
+    /**
      * Returns the plan distance between two places, along the geodesic or on the plane.
      *
      * @param from a place

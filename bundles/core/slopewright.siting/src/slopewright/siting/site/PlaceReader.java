@@ -26,6 +26,7 @@ import slopewright.siting.SitingException;
 final class PlaceReader {
 
     private static final double MOST_LATITUDE_DEG = 90;
+    private static final double HALF_KILOMETRE_M = 500;
     /** The parameters of references that were looked up, which never change: looking one up goes through a file of thousands. */
     private static final Map<String, String[]> PARAMETERS = new ConcurrentHashMap<>();
 
@@ -111,6 +112,19 @@ final class PlaceReader {
     private static GridPoint transform(CoordinateTransform transform, double x, double y) {
         ProjCoordinate result = transform.transform(new ProjCoordinate(x, y), new ProjCoordinate());
         return new GridPoint(result.x, result.y);
+    }
+
+    /** A kilometre of the meridian about a place, as it lies on the grid. */
+    GridTurn gridTurn(GridPoint place) {
+        GridPoint north = onGrid(Geodesic.WGS84.Direct(place.y(), place.x(), 0, HALF_KILOMETRE_M));
+        GridPoint south = onGrid(Geodesic.WGS84.Direct(place.y(), place.x(), 0, -HALF_KILOMETRE_M));
+        double east = north.x() - south.x();
+        double up = north.y() - south.y();
+        return new GridTurn(-Math.toDegrees(Math.atan2(east, up)), Math.hypot(east, up) / (2 * HALF_KILOMETRE_M));
+    }
+
+    private GridPoint onGrid(GeodesicData place) {
+        return transform(fromGeodetic, place.lon2, place.lat2);
     }
 
     double distanceM(GridPoint from, GridPoint to) {
