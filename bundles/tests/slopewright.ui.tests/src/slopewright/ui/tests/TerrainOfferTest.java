@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
+import org.eclipse.core.commands.Command;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
@@ -87,6 +88,13 @@ class TerrainOfferTest {
         plan = new PlanDriver(editor);
         document = plan.document();
         Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        page().activate(editor);
+        awaitCommand();
+    }
+
+    /** The commands are those of the plan as soon as its window is the active one again. */
+    private static void awaitCommand() {
+        Patience.await("the commands are those of the plan", () -> command().isHandled());
     }
 
     @BeforeEach
@@ -138,11 +146,16 @@ class TerrainOfferTest {
     }
 
     private static void run() throws Exception {
+        awaitCommand();
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(COMMAND, null);
     }
 
+    private static Command command() {
+        return PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(COMMAND);
+    }
+
     private static boolean isOffered() {
-        return PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(COMMAND).isEnabled();
+        return command().isEnabled();
     }
 
     @Test
