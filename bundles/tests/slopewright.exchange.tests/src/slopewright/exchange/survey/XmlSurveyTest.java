@@ -91,8 +91,8 @@ class XmlSurveyTest {
                 reading.refused().toString());
         // 2.92 degrees west of its middle meridian: 2.92 sin 47.3 = 2.15; 221 km from it: 0.9996 (1 + (221 / 6384)^2 / 2) = 1.00020
         assertEquals(List.of("1 references to points skipped", "1 surfaces skipped", "its metres are those of EPSG:32629, whose north lies "
-                + "2.15\u00b0 west of true north at its first place; 1000 m on it are 999.800 m on the ground there: both are taken into account, "
-                + "and bearings that are entered are true ones", Surveys.NO_DATUM), Surveys.english(reading.notes()));
+                + "2.15\u00b0 west of true north at its first place; 1000 m on it are 999.800 m on the ground there: both are taken into "
+                + "account, and bearings that are entered are true ones", Surveys.NO_DATUM), Surveys.english(reading.notes()));
     }
 
     @ParameterizedTest
