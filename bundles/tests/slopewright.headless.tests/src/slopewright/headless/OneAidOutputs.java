@@ -76,7 +76,7 @@ final class OneAidOutputs {
         write("circuits", "circuits.csv", "schedule", project, "--sheet", "circuits");
         write("GeoJSON", "map.geojson", "export", project, "--aid", AID);
         write("KML", "map.kml", "export", project, "--aid", AID);
-        for (String view : List.of("plan", "near", "section", "detail", "mounting", "circuit")) {
+        for (String view : List.of("plan", "near", "section", "detail", "surface", "signals", "mounting", "circuit")) {
             write("SVG " + view, view + ".svg", "draw", project, "--aid", AID, "--view", view, "--date", DAY);
         }
         write("AIXM", "publish.aixm", "export", project, "--date", DAY);

@@ -81,8 +81,13 @@ final class PlaceFigures {
                 "published", found("runway 09,PAPI 09,.*?,-(\\d+\\.\\d+),"))));
         // a hundredth of a second, as charts have it
         figures.add(figure("latitude as published", latitude, 0.0051 / 3600, Map.of(
+                "report", found("none (\\d{6}\\.\\d\\d)N ").andThen(PlaceFigures::packed),
+                "Bericht", found("keine (\\d{6}\\.\\d\\d)N ").andThen(PlaceFigures::packed),
+                "report PDF", found("none (\\d{6}\\.\\d\\d)N ").andThen(PlaceFigures::packed),
                 "published", found("runway 09,.*,(\\d{6}\\.\\d\\d)N,").andThen(PlaceFigures::packed))));
         figures.add(figure("longitude as published W", longitude, 0.0051 / 3600, Map.of(
+                "report", found("none \\d{6}\\.\\d\\dN (\\d{7}\\.\\d\\d)W ").andThen(PlaceFigures::packed),
+                "report PDF", found("none \\d{6}\\.\\d\\dN (\\d{7}\\.\\d\\d)W ").andThen(PlaceFigures::packed),
                 "published", found("runway 09,.*,(\\d{7}\\.\\d\\d)W,").andThen(PlaceFigures::packed))));
         return figures;
     }

@@ -132,6 +132,7 @@ class SameFiguresTest {
                 "GeoJSON", property("unit", "D", "lensElevationM"),
                 "DXF plan", found("\\n  2\\nLIGHT_UNIT\\n 10\\n[^\\n]*\\n 20\\n[^\\n]*\\n 30\\n([\\d.]+)\\n"))));
         figures.addAll(PlaceFigures.all());
+        figures.addAll(BeamFigures.all());
         figures.addAll(ofPapers());
         figures.addAll(ofPower());
         return figures;
@@ -236,7 +237,7 @@ class SameFiguresTest {
             });
         }
         assertEquals(List.of(), wrong, table.toString());
-        assertTrue(figures().stream().mapToInt(figure -> figure.places().size()).sum() >= 240, table.toString());
+        assertTrue(figures().stream().mapToInt(figure -> figure.places().size()).sum() >= 350, table.toString());
     }
 
     /** What governs has one name, whoever tells it. */

@@ -108,8 +108,8 @@ final class CalculationSection {
             return;
         }
         Siting rule = solved.value().get();
-        steps.add(Message.of("step.layout.solved", Words.m(rule.distanceM()), Words.m(rule.mehtM()), Words.m(siting.distanceM()),
-                Words.m(siting.distanceM() - rule.distanceM())));
+        steps.add(Message.of("step.layout.solved", Words.mm(rule.distanceM()), Words.m(rule.mehtM()), Words.mm(siting.distanceM()),
+                Words.mm(siting.distanceM() - rule.distanceM())));
         aid.solved().value().flatMap(Siting::level).ifPresent(level -> steps.add(level(level)));
     }
 
