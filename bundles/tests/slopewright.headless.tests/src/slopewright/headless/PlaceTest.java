@@ -35,13 +35,14 @@ class PlaceTest {
 
     /**
      * The inner unit of a pair stands 10 m from the edge of the runway, as document 9157 part 4 is cited for: half the width of the runway
-     * and 10 m from the centre line, on the right where that is asked.
+     * and 10 m from the centre line, on the right where that is asked. The main runway is near there, which stands against it.
      */
     @Test
     void anIndicatorStandsWhereItsRuleSetLaysItOut() throws ProjectFileException {
         Words run = Words.run("place", DEMO, "--end", "21", "--family", "two-unit-row", "--side", "right", "--name", "New row",
                 "-o", out());
-        assertEquals(0, run.code(), run.err());
+        assertEquals(1, run.code(), run.err());
+        assertTrue(run.out().contains("Against it: ROW-06"), run.out());
         ApproachAid aid = placed("New row");
         assertEquals(AidSide.RIGHT, aid.getSide());
         double half = DemoProjects.load(DemoProjects.GOOD).getAerodrome().getRunways().get(1).getWidthM() / 2;
@@ -52,10 +53,22 @@ class PlaceTest {
 
     @Test
     void aSlopeThatIsNamedIsThatOfTheLayout() throws ProjectFileException {
-        assertEquals(0, Words.run("place", DEMO, "--end", "21", "--family", "two-unit-row", "--slope-deg", "3.5", "-o", out()).code());
+        Words run = Words.run("place", DEMO, "--end", "21", "--family", "two-unit-row", "--slope-deg", "3.5", "-o", out());
+        assertEquals(1, run.code(), run.err());
+        assertTrue(run.out().contains("Against it: UNIT-12"), "a unit would stand on the main runway: " + run.out());
         assertEquals(3.5, placed("APAPI").getSlopeDeg());
         double above = placed("APAPI").getUnits().stream().mapToDouble(unit -> unit.getSettingDeg()).average().orElseThrow();
         assertEquals(3.5, above, 1e-6, "a pair stands 15 minutes above and below the slope");
+    }
+
+    /** The light single that lands there may fly 6 degrees at most: a row for 7 is placed, and something stands against it. */
+    @Test
+    void aSlopeThatNoAeroplaneFliesStandsAgainstIt() throws ProjectFileException {
+        Words run = Words.run("place", DEMO, "--end", "03", "--family", "two-unit-row", "--side", "right", "--slope-deg", "7",
+                "--name", "Steep row", "-o", out());
+        assertEquals(1, run.code(), run.err());
+        assertTrue(run.out().contains("Against it: EYE-05"), run.out());
+        assertEquals(7.0, placed("Steep row").getSlopeDeg());
     }
 
     @Test

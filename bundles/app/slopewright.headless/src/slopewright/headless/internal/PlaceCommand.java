@@ -5,12 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import slopewright.checks.Checks;
+import slopewright.checks.Outcome;
+import slopewright.checks.Severity;
+import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.Proposals;
 import slopewright.evaluation.comparison.Candidate;
@@ -20,6 +26,7 @@ import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.EquipmentType;
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
@@ -89,9 +96,19 @@ final class PlaceCommand extends Command {
         output.write(project);
         streams().sayf("%s: %s, units: %d", aid.getId(), Projects.path(aid), aid.getUnits().size());
         candidate.objections().forEach(reason -> streams().say("Against it: " + reason.english()));
+        List<Outcome> broken = broken(project, aid);
+        broken.forEach(outcome -> streams().say("Against it: " + outcome.rule() + ", " + outcome.explanation().english()));
         candidate.open().forEach(reason -> streams().say("To clear up: " + reason.english()));
         candidate.remarks().forEach(remark -> streams().say("Note: " + remark.english()));
-        return candidate.objections().isEmpty() ? ExitCodes.OK : ExitCodes.FINDINGS;
+        return candidate.objections().isEmpty() && broken.isEmpty() ? ExitCodes.OK : ExitCodes.FINDINGS;
+    }
+
+    /** What the rules have against it as it stands there now, at the slope and with the equipment that were named. */
+    private List<Outcome> broken(Project project, ApproachAid aid) {
+        Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
+        ProjectEvaluation placed = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet)).only(aid);
+        return Checks.run(placed, rule -> true).outcomes().stream().filter(outcome -> own.contains(outcome.elementId())
+                && outcome.verdict() == Verdict.NOT_MET && outcome.severity() == Severity.FAIL).toList();
     }
 
     private ApproachAid place(Project project, ApproachHost host, Candidate candidate) {
