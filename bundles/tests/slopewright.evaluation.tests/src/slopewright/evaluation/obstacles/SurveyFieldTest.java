@@ -17,8 +17,13 @@ import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
 import slopewright.siting.site.PlacedPoints;
+import slopewright.siting.site.PointOrder;
+import slopewright.siting.site.SiteFrame;
 import slopewright.siting.site.SurveyPoints;
+import slopewright.testkit.DemoProjects;
 
 /** What a block says of a surface is what its points say, asked one after the other. */
 class SurveyFieldTest {
@@ -73,6 +78,54 @@ class SurveyFieldTest {
         List<Integer> above = hits.stream().filter(hit -> hit.excessM() > 0).map(Hit::index).limit(40).toList();
         assertEquals(above, field.above(surface, 40).stream().map(SurveyField.Above::index).toList());
         assertEquals(above.isEmpty(), field(3, mostHeightM, horizontalM, verticalM).isClear(surface));
+    }
+
+    /**
+     * Points by latitude and longitude, spread evenly, in clusters, along a line and with one far off, are put together and brought into
+     * the frame tile by tile; what is said of them is what each alone says.
+     */
+    @ParameterizedTest
+    @CsvSource({"EVEN, 0, 0", "EVEN, 12, 2", "CLUSTERS, 0.4, 0.25", "CLUSTERS, 30, 1", "LINE, 0, 0.1", "FAR_OFF, 0.4, 0.25"})
+    void pointsOnEarthGovernAsTheHighestOfAll(String spread, double horizontalM, double verticalM) {
+        Project project = DemoProjects.load(DemoProjects.GOOD);
+        SiteFrame frame = SiteFrame.of(Projects.host(DemoProjects.aid(project, "PAPI 09")).orElseThrow());
+        for (long seed = 1; seed <= 4; seed++) {
+            Random random = new Random(seed);
+            double[] north = new double[POINTS];
+            double[] east = new double[POINTS];
+            double[] elevation = random.doubles(POINTS, 60, 60 + 40 * seed).toArray();
+            for (int i = 0; i < POINTS; i++) {
+                double cluster = random.nextInt(7) * 0.012;
+                double across = switch (spread) {
+                    case "CLUSTERS" -> 0.0007 * random.nextGaussian();
+                    case "LINE" -> 0;
+                    default -> 0.03 * (random.nextDouble() - 0.5);
+                };
+                east[i] = -11.9 - ("CLUSTERS".equals(spread) ? cluster + 0.0009 * random.nextGaussian() : 0.12 * random.nextDouble());
+                north[i] = 47.3 + across;
+            }
+            if ("FAR_OFF".equals(spread)) {
+                north[POINTS / 2] = 48.1;
+            }
+            SurveyPoints points = new SurveyPoints(false, north, east, elevation, List.of());
+            SurveyPoints.InFrame all = points.toFrame(frame);
+            System.arraycopy(all.alongM(), 0, along, 0, POINTS);
+            System.arraycopy(all.rightM(), 0, right, 0, POINTS);
+            System.arraycopy(all.heightM(), 0, height, 0, POINTS);
+            for (double turnDeg : new double[] {0, -4, 9}) {
+                ProtectionSurface surface = new ProtectionSurface(-60, 0, -10 + 5 * seed, 150, 0.1, 6000, 1.93, turnDeg);
+                SurveyField field = new SurveyField(points, PlacedPoints.of(new PointOrder(points), frame), horizontalM, verticalM);
+                List<Hit> hits = oneByOne(surface, horizontalM, verticalM);
+                Optional<Hit> highest = hits.stream()
+                        .min(Comparator.comparingDouble(Hit::excessM).reversed().thenComparing(Hit::index));
+                SurveyField.Result result = field.compare(surface);
+                assertEquals(hits.size(), result.inside());
+                assertEquals(hits.stream().filter(hit -> hit.excessM() > 0).count(), result.above());
+                assertEquals(highest.map(Hit::index).orElse(-1), result.worst());
+                assertEquals(highest.map(Hit::excessM), result.governing().map(Penetration::excessM));
+                assertEquals(hits.stream().noneMatch(hit -> hit.excessM() > 0), field.isClear(surface));
+            }
+        }
     }
 
     @Test
