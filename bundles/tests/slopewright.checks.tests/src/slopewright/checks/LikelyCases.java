@@ -76,6 +76,7 @@ final class LikelyCases {
         path(cases, Result.NOT_EVALUATED, GlidePathKind.MLS, ApproachType.NON_PRECISION);
         path(cases, Result.PASS, GlidePathKind.GBAS_SBAS, ApproachType.NON_PRECISION);
         path(cases, Result.PASS, GlidePathKind.ILS, ApproachType.PRECISION_CAT_I);
+        path(cases, Result.NOT_EVALUATED, GlidePathKind.ILS, ApproachType.PRECISION_CAT_II_III);
         cases.add(RuleCase.of("DATA-72", null, "nothing rests on it", Bases::row, sample -> sample.end().getAids().clear()));
     }
 

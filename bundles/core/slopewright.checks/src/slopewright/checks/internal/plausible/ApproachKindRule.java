@@ -18,9 +18,10 @@ import slopewright.siting.ElementNames;
 /**
  * The kind of an approach, where an indicator rests on it, is likely beside what else was entered (own bands, common practice): the other
  * end of an instrument runway has an instrument approach too, and so has a runway of code number 4; a strip of 280 m, or 140 m for 1 and
- * 2, is that of an instrument runway (Annex 14 Vol I, 3.4.3, from memory); and a glide path of an ILS or MLS is that of a precision
- * approach. What is not likely is not evaluated until the end was read back, for a runway can have one visual end. Severity fail: the kind
- * decides how wide the obstacle surface begins and opens.
+ * 2, is that of an instrument runway (Annex 14 Vol I, 3.4.3, from memory); a glide path of an ILS or MLS is that of a precision approach;
+ * and few of those are of category II or III, for which no standby supply of an indicator is printed. What is not likely is not evaluated
+ * until the end was read back, for a runway can have one visual end. Severity fail: the kind decides how wide the obstacle surface begins
+ * and opens.
  */
 public final class ApproachKindRule extends ProjectRule {
     private static final int LARGEST_CODE = 4;
@@ -46,8 +47,11 @@ public final class ApproachKindRule extends ProjectRule {
     }
 
     private static void look(Runway runway, RunwayEnd end, SecondReading reading, OutcomeCollector outcomes) {
-        Optional<Message> doubt = end.getApproachType() == ApproachType.VISUAL ? visual(runway, end)
-                : Optional.of(Message.of("DATA-72.precision", ElementNames.of(end))).filter(message -> isPathOfPrecision(end));
+        Optional<Message> doubt = switch (end.getApproachType()) {
+            case VISUAL -> visual(runway, end);
+            case PRECISION_CAT_II_III -> Optional.of(Message.of("DATA-72.category", ElementNames.of(end)));
+            default -> Optional.of(Message.of("DATA-72.precision", ElementNames.of(end))).filter(message -> isPathOfPrecision(end));
+        };
         if (doubt.isPresent()) {
             reading.ask(end, doubt.get());
         } else {
