@@ -148,13 +148,15 @@ class InputsTest {
     void runwaysAndHelipadsAreToldApart() {
         assertTrue(refusal("two-bar", "faa", helipad()).contains("not for helipads"));
         assertTrue(refusal("heliport-pair", "faa", runway()).contains("for helipads"));
-        assertTrue(refusal("four-unit-row", "easa", helipad()).contains("helipad.on-slope-sector"), "heliports were not read there");
+        assertTrue(refusal("four-unit-row", "easa", helipad()).contains("Width of the on-slope sector of a row"),
+                "heliports were not read there");
     }
 
     @Test
     void unknownFamiliesAreListed() {
         String message = assertThrows(SitingException.class, () -> Families.get("five-unit-row")).getMessage();
-        assertTrue(message.contains("five-unit-row") && message.contains("four-unit-row") && message.contains("alignment-panels"), message);
+        assertTrue(message.contains("five-unit-row") && message.contains("known are PAPI, APAPI")
+                && message.contains("alignment of elements"), message);
         assertTrue(Families.find("").isEmpty());
     }
 
