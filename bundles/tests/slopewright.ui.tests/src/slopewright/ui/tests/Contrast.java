@@ -22,12 +22,13 @@ final class Contrast {
     static final double LEAST = 4.5;
     /** Least contrast of lines that say something: criterion 1.4.11. */
     static final double LEAST_OF_LINES = 3;
+    /** What is told from its ground by less is a line between cells, and no word. */
+    static final double FAINTEST = 1.3;
 
     private static final double GROUND_SHARE = 0.1;
     private static final double SAME_INK = 40;
     private static final double NEAR_INK = 160;
     private static final int COARSE = 8;
-    private static final double FAINTEST = 1.3;
     private static final int LEAST_BAND = 5;
 
     private Contrast() {

@@ -239,8 +239,10 @@ class ReadableTest {
             return;
         }
         double contrast = Contrast.in(picture, part);
-        if (contrast == 1 && part.width < where.width) {
-            return;
+        boolean beginsOutOfSight = part.x > where.x;
+        boolean nothing = part.width < where.width && contrast < Contrast.FAINTEST;
+        if (contrast < Contrast.LEAST && (beginsOutOfSight || nothing)) {
+            return; // where a list is scrolled the words lie out of sight, and only the line between two cells is left
         }
         looked++;
         least = Math.min(least, contrast);

@@ -92,6 +92,7 @@ public final class MeasuredView extends LateView {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         table = new MeasuredTable(sash, this::perform, this::say);
         AccessibleName.give(table.viewer().getTable(), getPartName());
+        table.viewer().getTable().addListener(SWT.Resize, event -> aids.getDisplay().asyncExec(this::showFirstColumn));
         // rows that came or went while a cell was open are shown once it is closed
         CellEditing.begin(table.viewer(), ColumnViewerEditorActivationEvent.MOUSE_CLICK_SELECTION, this::update);
         table.viewer().getTable().addListener(SWT.MouseDoubleClick, event -> table.selectedId().ifPresent(id -> follower.reveal(id)));
@@ -119,11 +120,14 @@ public final class MeasuredView extends LateView {
         listened = follower == null ? Optional.empty() : follower.document();
         listened.ifPresent(document -> document.viewState().addListener(stateListener));
         update();
-        aids.getDisplay().asyncExec(() -> {
-            if (!aids.isDisposed()) {
-                table.viewer().getTable().showColumn(table.viewer().getTable().getColumn(0));
-            }
-        });
+        aids.getDisplay().asyncExec(this::showFirstColumn);
+    }
+
+    /** The desktop scrolls sideways to what has the focus while the table gets its size; the letter of each unit stands at the left. */
+    private void showFirstColumn() {
+        if (!aids.isDisposed() && !table.viewer().isCellEditorActive()) {
+            table.viewer().getTable().showColumn(table.viewer().getTable().getColumn(0));
+        }
     }
 
     private void choose() {

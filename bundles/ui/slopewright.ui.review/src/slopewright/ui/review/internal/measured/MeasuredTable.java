@@ -60,7 +60,7 @@ public final class MeasuredTable {
         for (MeasuredColumn column : MeasuredColumn.values()) {
             TableViewerColumn made = new TableViewerColumn(viewer, SWT.LEFT);
             made.getColumn().setText(column.title());
-            made.getColumn().setWidth(TypeScale.px(column.width()));
+            made.getColumn().setWidth(Math.max(TypeScale.px(column.width()), TypeScale.headingPx(viewer.getTable(), column.title())));
             made.setLabelProvider(new Labels(column));
             column.typed().ifPresent(attribute -> made.setEditingSupport(new Cell(column, attribute)));
         }
