@@ -14,6 +14,7 @@ import slopewright.evaluation.PadArea;
 import slopewright.evaluation.obstacles.GoverningSearch;
 import slopewright.evaluation.obstacles.GoverningSearch.Standing;
 import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
@@ -180,7 +181,8 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
             search = new GoverningSearch(surroundings);
             layouts = new TrialLayouts(evaluation);
             Aerodrome aerodrome = evaluation.project().getAerodrome();
-            surveys = aerodrome == null ? List.of() : List.copyOf(aerodrome.getObstacleSurveys());
+            surveys = aerodrome == null ? List.of() : aerodrome.getObstacleSurveys().stream()
+                    .filter(survey -> !SurveyDays.isLongAgo(survey.getDate(), evaluation.project())).toList();
             named = Projects.helipad(evaluation.host()).map(helipad -> List.copyOf(helipad.getDirections())).orElse(List.of());
             uncompared = Stream.concat(surroundings.uncompared().stream(), surroundings.withoutAccuracy().stream())
                     .map(found -> found.reason()).toList();

@@ -158,8 +158,9 @@ class LandingDirectionsTest {
         assertTrue(all.directions().stream().noneMatch(LandingDirection::isClearSomewhere));
         assertEquals(LandingCell.State.BLOCKED, all.at(0).at(4).orElseThrow().state());
         assertEquals("landing.no-survey", all.at(90).at(6).orElseThrow().reason().orElseThrow().key());
-        assertEquals(List.of(), all.sectors());
         assertEquals("no direction is clear", all.sentences(0).get(0).english());
+        survey(site, true, 4000, 0).setDate("2010-05-01");
+        assertEquals(List.of(), directions(site, SECTOR_RULES).sectors(), "what was surveyed long ago is no survey");
     }
 
     /** The surface ends 2500 m from the farthest of its beginnings, 2518.002 m out, 15 m + 10 % of 2514.752 m = 266.475 m to each side. */

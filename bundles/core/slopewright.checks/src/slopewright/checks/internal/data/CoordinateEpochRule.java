@@ -9,6 +9,7 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;

@@ -11,6 +11,7 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;

@@ -7,6 +7,7 @@ import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.Stop;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachHost;

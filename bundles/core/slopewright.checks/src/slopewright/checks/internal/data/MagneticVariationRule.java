@@ -9,6 +9,7 @@ import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.checks.internal.Stop;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;

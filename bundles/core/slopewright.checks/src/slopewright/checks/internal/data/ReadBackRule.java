@@ -19,6 +19,7 @@ import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ReadBacks;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;

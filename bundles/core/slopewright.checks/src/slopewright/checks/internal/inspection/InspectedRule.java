@@ -6,7 +6,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Missing;
 import slopewright.checks.internal.Stop;
-import slopewright.checks.internal.data.SurveyDays;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Inspection;

@@ -13,7 +13,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Missing;
 import slopewright.checks.internal.Stop;
-import slopewright.checks.internal.data.SurveyDays;
+import slopewright.evaluation.obstacles.SurveyDays;
 import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Argument;

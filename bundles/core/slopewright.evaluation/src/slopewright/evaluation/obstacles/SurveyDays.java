@@ -1,4 +1,4 @@
-package slopewright.checks.internal.data;
+package slopewright.evaluation.obstacles;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -16,7 +16,7 @@ public final class SurveyDays {
     }
 
     /** Returns a date, empty where the text is none. */
-    static Optional<LocalDate> date(String text) {
+    public static Optional<LocalDate> date(String text) {
         try {
             return text == null || text.isBlank() ? Optional.empty() : Optional.of(LocalDate.parse(text.strip()));
         } catch (DateTimeParseException e) {
@@ -35,7 +35,7 @@ public final class SurveyDays {
     }
 
     /** Returns the date of the project, else that of the magnetic model. */
-    static LocalDate of(Project project) {
+    public static LocalDate of(Project project) {
         return date(project.getDate()).orElseGet(() -> LocalDate.of((int) MagneticModel.bundled().epoch(), 1, 1));
     }
 }
