@@ -191,11 +191,15 @@ final class PlausibleCases {
 
     private static void profiles(List<RuleCase> cases) {
         // Up by 3 m on 200 m is 1.5 %, then down by as much: a change of 3 %; by 4 m, one of 4 %.
-        cases.add(RuleCase.of("DATA-45", Result.PASS, "changes by 3 %", Bases::row,
+        cases.add(RuleCase.of("DATA-45", Result.PASS, "changes by 1.5 %", Bases::row,
+                sample -> centreLine(sample, 0, 100, 200, 101.5, 400, 100)));
+        cases.add(RuleCase.of("DATA-45", Result.NOT_EVALUATED, "changes by 1.6 %", Bases::row,
+                sample -> centreLine(sample, 0, 100, 200, 101.6, 400, 100)));
+        cases.add(RuleCase.of("DATA-45", Result.NOT_EVALUATED, "changes by 3 %", Bases::row,
                 sample -> centreLine(sample, 0, 100, 200, 103, 400, 100)));
         cases.add(RuleCase.of("DATA-45", Result.FAIL, "changes by 3.1 %", Bases::row,
                 sample -> centreLine(sample, 0, 100, 200, 103.1, 400, 100)));
-        cases.add(RuleCase.of("DATA-45", Result.PASS, "code number 2, changes by 4 %", Bases::row, sample -> {
+        cases.add(RuleCase.of("DATA-45", Result.NOT_EVALUATED, "code number 2, changes by 4 %", Bases::row, sample -> {
             sample.runway().setCodeNumber(2);
             centreLine(sample, 0, 100, 200, 104, 400, 100);
         }));

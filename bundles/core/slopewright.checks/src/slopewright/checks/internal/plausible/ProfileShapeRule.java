@@ -9,6 +9,7 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Identified;
@@ -20,14 +21,16 @@ import slopewright.siting.ElementNames;
 /**
  * A profile goes on from point to point, no further than the runway and half a kilometre, and bends as ground does: from one point to the
  * next no runway changes its gradient by more than twice what Annex 14 Vol I, 3.1.15 allows, which is 1.5 in a hundred for code numbers 3
- * and 4 and 2 for 1 and 2 (own band, so that an old runway fits), and no ground beside it by more than ten. A warning: what rests on a
- * wrong point is measured by rules of its own where another entry says it again.
+ * and 4 and 2 for 1 and 2 (own band, so that an old runway fits), and no ground beside it by more than ten. A runway that changes it by
+ * more than is allowed waits for a second reading, for a wrong level looks so too. A warning: what rests on a wrong point is measured by
+ * rules of its own where another entry says it again.
  */
 public final class ProfileShapeRule extends ProjectRule {
     private static final double BEYOND_M = 500;
     private static final int LARGE_CODE = 3;
     private static final double LARGE_PERCENT = 3;
     private static final double SMALL_PERCENT = 4;
+    private static final double PUBLISHED_TIMES = 2;
     private static final double GROUND_PERCENT = 10;
     private static final double PERCENT = 100;
 
@@ -42,10 +45,11 @@ public final class ProfileShapeRule extends ProjectRule {
         if (aerodrome == null) {
             return;
         }
+        SecondReading reading = new SecondReading(evaluation.project(), outcomes);
         for (Runway runway : aerodrome.getRunways()) {
-            check(runway, runway, runway.getCentreLine(), "centre-line", mostPercent(runway), outcomes);
+            check(runway, runway, runway.getCentreLine(), "centre-line", mostPercent(runway), reading, outcomes);
             for (RunwayEnd end : runway.getEnds()) {
-                check(end, runway, end.getSiteProfile(), "site-profile", GROUND_PERCENT, outcomes);
+                check(end, runway, end.getSiteProfile(), "site-profile", GROUND_PERCENT, reading, outcomes);
             }
         }
     }
@@ -55,7 +59,7 @@ public final class ProfileShapeRule extends ProjectRule {
     }
 
     private static void check(Identified element, Runway runway, List<ProfilePoint> profile, String what, double mostPercent,
-            OutcomeCollector outcomes) {
+            SecondReading reading, OutcomeCollector outcomes) {
         if (profile.isEmpty()) {
             return;
         }
@@ -88,6 +92,11 @@ public final class ProfileShapeRule extends ProjectRule {
         }
         if (!gradients.isEmpty()) {
             double first = gradients.size() == 1 ? Math.abs(gradients.get(0)) : steepest;
+            if (element == runway && gradients.size() > 1 && first > mostPercent / PUBLISHED_TIMES && first <= mostPercent) {
+                reading.ask(runway, Message.of("DATA-45.bends-more", name, ElementNames.of(runway), Words.percent(first),
+                        Words.percent(mostPercent / PUBLISHED_TIMES)));
+                return;
+            }
             outcomes.about(element).measured(Measure.atMost(first, mostPercent, "%"))
                     .step("gradients", Words.list(gradients.stream().map(Words::percent).toList()))
                     .saying("bends", name, ElementNames.of(element), Words.percent(first), Words.percent(mostPercent)).advising("correct")
