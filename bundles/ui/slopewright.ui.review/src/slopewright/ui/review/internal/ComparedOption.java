@@ -153,7 +153,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
         }
         String notMet = MessageTexts.of(Words.list(outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
                 .map(Outcome::title).distinct().toList()));
-        String why = Stream.concat(ofPlace.reasons().stream().map(MessageTexts::of), Stream.of(notMet))
+        // what is its own stands first, for what the place has against it is the same for all
+        String why = Stream.concat(Stream.of(notMet), ofPlace.reasons().stream().map(MessageTexts::of))
                 .filter(words -> !words.isEmpty()).collect(Collectors.joining(" · "));
         return new ComparedOption(name, place, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
