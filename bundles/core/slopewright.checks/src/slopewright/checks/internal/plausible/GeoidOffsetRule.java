@@ -47,8 +47,9 @@ public final class GeoidOffsetRule extends ProjectRule {
                     Words.wholeM(likely)));
             return;
         }
-        outcomes.about(aerodrome).measured(Measure.within(aerodrome.getGeoidOffsetM(), height, allowed, "m"))
-                .saying("compared", Words.m(aerodrome.getGeoidOffsetM()), Words.wholeM(height), Words.wholeM(allowed))
+        double within = off <= likely ? likely : allowed;
+        outcomes.about(aerodrome).measured(Measure.within(aerodrome.getGeoidOffsetM(), height, within, "m"))
+                .saying("compared", Words.m(aerodrome.getGeoidOffsetM()), Words.wholeM(height), Words.wholeM(within))
                 .advising("correct").add();
     }
 }

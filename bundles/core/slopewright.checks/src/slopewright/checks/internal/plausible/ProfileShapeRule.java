@@ -92,14 +92,17 @@ public final class ProfileShapeRule extends ProjectRule {
         }
         if (!gradients.isEmpty()) {
             double first = gradients.size() == 1 ? Math.abs(gradients.get(0)) : steepest;
-            if (element == runway && gradients.size() > 1 && first > mostPercent / PUBLISHED_TIMES && first <= mostPercent) {
+            boolean bendsAsRunway = element == runway && gradients.size() > 1;
+            double published = mostPercent / PUBLISHED_TIMES;
+            if (bendsAsRunway && first > published && first <= mostPercent) {
                 reading.ask(runway, Message.of("DATA-45.bends-more", name, ElementNames.of(runway), Words.percent(first),
-                        Words.percent(mostPercent / PUBLISHED_TIMES)));
+                        Words.percent(published)));
                 return;
             }
-            outcomes.about(element).measured(Measure.atMost(first, mostPercent, "%"))
+            double limit = bendsAsRunway && first <= published ? published : mostPercent;
+            outcomes.about(element).measured(Measure.atMost(first, limit, "%"))
                     .step("gradients", Words.list(gradients.stream().map(Words::percent).toList()))
-                    .saying("bends", name, ElementNames.of(element), Words.percent(first), Words.percent(mostPercent)).advising("correct")
+                    .saying("bends", name, ElementNames.of(element), Words.percent(first), Words.percent(limit)).advising("correct")
                     .add();
         }
     }
