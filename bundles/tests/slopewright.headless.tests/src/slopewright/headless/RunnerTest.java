@@ -107,12 +107,13 @@ class RunnerTest {
     /** A log can be sent to somebody else: it says which file, and not where it lies on the user's machine. */
     @Test
     void aTraceNamesNoFolders() throws IOException {
-        String said = "/home/mary/secret client/Fields/site.slopewright: odd, C:\\Users\\mary\\b.csv";
+        String said = "/home/mary/secret client/Fields/site.slopewright: odd, C:\\Users\\mary\\b.csv, '/home/mary/c.csv', "
+                + "/home/mary/O'Brien's client/a:b/d.csv: no, " + System.getProperty("user.home") + ": full";
         run(new Failing(10, () -> new InternalError(said)), "check", DEMO);
         String log = Files.readString(folder.resolve("error.log"));
-        assertTrue(log.contains(".../site.slopewright: odd, .../b.csv"), log);
+        assertTrue(log.contains(".../site.slopewright: odd, .../b.csv, '.../c.csv', .../d.csv: no, /~: full"), log);
         assertTrue(log.contains("at slopewright.headless"), log);
-        assertFalse(log.contains("mary"), log);
+        assertFalse(log.contains("mary") || log.contains("Brien") || log.contains("client"), log);
     }
 
     @Test

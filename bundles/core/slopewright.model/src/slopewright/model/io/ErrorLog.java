@@ -19,7 +19,9 @@ public final class ErrorLog {
 
     private static final String NAME = "error.log";
     private static final int MOST_BYTES = 1 << 20;
-    private static final Pattern FOLDERS = Pattern.compile("(?<![\\w.])(?:[A-Za-z]:)?(?:[/\\\\][^/\\\\\\v:'\"]+)+[/\\\\]");
+    /** An apostrophe or a colon ends a path only where a letter does not follow it: {@code /home/o'brien/a:b/}. */
+    private static final Pattern FOLDERS = Pattern
+            .compile("(?<![\\w.])(?:[A-Za-z]:)?(?:[/\\\\](?:[^/\\\\\\v:'\"]|[:'](?=\\w))+)+[/\\\\]");
 
     private ErrorLog() {
     }
@@ -57,6 +59,7 @@ public final class ErrorLog {
 
     /** Takes the folders of paths out of a text, and leaves the names of files. */
     static String withoutFolders(String text) {
-        return FOLDERS.matcher(text).replaceAll(".../");
+        String home = System.getProperty("user.home", "");
+        return FOLDERS.matcher(home.length() > 1 ? text.replace(home, "/~") : text).replaceAll(".../");
     }
 }
