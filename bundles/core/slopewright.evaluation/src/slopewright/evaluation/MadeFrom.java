@@ -11,6 +11,7 @@ import java.util.Optional;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Printable;
 import slopewright.messages.Words;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
@@ -112,7 +113,7 @@ public record MadeFrom(String project, String revision, String date, Optional<Pr
         List<String> values = List.of(Program.text(), project, revision, file(), ruleSetId);
         Map<String, String> facts = new LinkedHashMap<>();
         for (int i = 0; i < NAMES.size(); i++) {
-            facts.put(NAMES.get(i), values.get(i));
+            facts.put(NAMES.get(i), Printable.of(values.get(i)));
         }
         verdict.ifPresent(said -> facts.put(VERDICT, renderer.render(said)));
         return Collections.unmodifiableMap(facts);

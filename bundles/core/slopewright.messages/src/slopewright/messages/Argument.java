@@ -3,7 +3,6 @@ package slopewright.messages;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.regex.Pattern;
 
 /** What is put into a sentence: a quantity, a name, a word of the catalogue, another sentence, or several of these in a row. */
 public sealed interface Argument permits Argument.Quantity, Argument.Name, Argument.Term, Argument.Series, Message {
@@ -37,22 +36,9 @@ public sealed interface Argument permits Argument.Quantity, Argument.Name, Argum
      * @param text the name
      */
     record Name(String text) implements Argument {
-        private static final char DELETE = '\u007f';
-        private static final Pattern STEERING =
-                Pattern.compile("[\\p{Cntrl}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069\\u200E\\u200F]+");
-
         /** Takes out what could end a line or steer a terminal: a name may come from a hostile file. */
         public Name {
-            text = isPlain(text) ? text : STEERING.matcher(text).replaceAll(" ");
-        }
-
-        private static boolean isPlain(String text) {
-            for (int i = 0; i < text.length(); i++) {
-                if (text.charAt(i) < ' ' || text.charAt(i) >= DELETE) {
-                    return false;
-                }
-            }
-            return true;
+            text = Printable.of(text);
         }
 
         /** Spelled out: what a record has by itself is written anew at every start. */

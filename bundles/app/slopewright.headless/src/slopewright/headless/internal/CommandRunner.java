@@ -17,6 +17,7 @@ import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import slopewright.messages.Printable;
 import slopewright.model.io.ErrorLog;
 import slopewright.siting.SitingException;
 import slopewright.standards.StandardsException;
@@ -199,6 +200,6 @@ public final class CommandRunner {
 
     /** Takes what could end a line, or steer a terminal, out of a message: it may quote a hostile file. */
     private static String oneLine(String message) {
-        return message.strip().replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ");
+        return Printable.of(message.strip());
     }
 }

@@ -4,21 +4,44 @@ import java.io.PrintStream;
 import java.util.OptionalDouble;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.CharacterEscapes;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import slopewright.evaluation.MadeFrom;
+import slopewright.messages.Printable;
 import slopewright.model.io.Program;
 
 /** Makes JSON documents: the same bytes for the same content, numbers to the ninth decimal. */
 final class Json {
 
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private static final Escapes ESCAPES = new Escapes();
     private static final double STEPS = 1e9;
 
     private Json() {
+    }
+
+    /** Writes what would steer a terminal by its number, so that it is read back as it was. */
+    private static final class Escapes extends CharacterEscapes {
+
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public int[] getEscapeCodesForAscii() {
+            int[] codes = standardAsciiEscapesForJSON();
+            codes[0x7F] = ESCAPE_STANDARD;
+            return codes;
+        }
+
+        @Override
+        public SerializableString getEscapeSequence(int letter) {
+            return Printable.isSteering(letter) ? new SerializedString(String.format("\\u%04X", letter)) : null;
+        }
     }
 
     static ObjectNode object() {
@@ -65,7 +88,7 @@ final class Json {
         JsonNode whole = node instanceof ObjectNode object && !node.has("schema")
                 ? object().put("schema", 1).put("program", Program.TEXT).setAll(object) : node;
         try {
-            out.print(MAPPER.writeValueAsString(whole).replace("\r\n", "\n"));
+            out.print(MAPPER.writer(ESCAPES).writeValueAsString(whole).replace("\r\n", "\n"));
             out.print('\n');
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);

@@ -3,16 +3,13 @@ package slopewright.headless.internal;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
+import slopewright.messages.Printable;
 
 /** Where a command writes and reads; whoever started it closes them. */
 final class Streams {
-
-    private static final Pattern STEERING =
-            Pattern.compile("[\\p{Cntrl}\\u0085\\u2028\\u2029\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]+");
 
     /** Results as documents: JSON, tables, JUnit reports. */
     final PrintStream out;
@@ -61,6 +58,6 @@ final class Streams {
 
     /** Takes what could end a line, or steer or turn round a terminal, out of a text: it may quote a hostile file. */
     static String clean(String text) {
-        return STEERING.matcher(text).replaceAll(" ").stripTrailing();
+        return Printable.of(text).stripTrailing();
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
+import slopewright.messages.Printable;
+
 /**
  * Puts a drawing exchange file of release 2007 together: UTF-8, every object with a handle and an owner, model space in metres, one layout
  * of paper in millimetres. What is drawn comes from {@link DxfPainter}; here are the tables, blocks and objects that every reader relies
@@ -82,7 +84,7 @@ final class DxfFile {
 
     /** Writes a text as it is, so that no letter of it means anything else to a reader. */
     static String plain(String text) {
-        return text.replaceAll("\\p{Cntrl}", " ").replace("%%", "% %").replace("^", "^ ").replace("\\U+", "\\ U+");
+        return Printable.of(text).replace("%%", "% %").replace("^", "^ ").replace("\\U+", "\\ U+");
     }
 
     /** Inserts a light unit with its attributes. */

@@ -9,6 +9,7 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.drawing.scene.TextWidth;
 import slopewright.drawing.sheet.Sheet;
+import slopewright.messages.Printable;
 
 /** Paints a scene as Scalable Vector Graphics: the same text for the same scene, sizes in millimetres. */
 public final class SvgPainter {
@@ -133,7 +134,7 @@ public final class SvgPainter {
         return ink == Ink.NONE ? "none" : "#" + ink.rgb();
     }
 
-    /** Escapes text; characters that no XML document may hold become a question mark. */
+    /** Escapes text; characters that no XML document may hold become a question mark, those that steer a space. */
     static String escaped(String text) {
         StringBuilder safe = new StringBuilder(text.length());
         text.codePoints().forEach(letter -> {
@@ -142,7 +143,7 @@ public final class SvgPainter {
                 case '<' -> safe.append("&lt;");
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
-                default -> safe.appendCodePoint(isAllowed(letter) ? letter : '?');
+                default -> safe.appendCodePoint(!isAllowed(letter) ? '?' : letter > ' ' && Printable.isSteering(letter) ? ' ' : letter);
             }
         });
         return safe.toString();

@@ -3,6 +3,8 @@ package slopewright.drawing.scene;
 import java.util.List;
 import java.util.Objects;
 
+import slopewright.messages.Printable;
+
 /** One thing that is drawn. */
 public sealed interface Mark permits Mark.Path, Mark.Disc, Mark.Label {
 
@@ -56,10 +58,10 @@ public sealed interface Mark permits Mark.Path, Mark.Disc, Mark.Label {
      */
     record Label(ScenePoint at, String text, Anchor anchor, double sizeMm, double dyMm, Ink ink, String elementId) implements Mark {
 
-        /** Refuses missing parts. */
+        /** Refuses missing parts; takes out of the text what would steer it. */
         public Label {
             Objects.requireNonNull(at);
-            Objects.requireNonNull(text);
+            text = Printable.of(text);
             Objects.requireNonNull(anchor);
             Objects.requireNonNull(ink);
         }

@@ -6,6 +6,7 @@ import java.util.Objects;
 
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Printable;
 import slopewright.messages.Words;
 
 /**
@@ -38,7 +39,8 @@ public record Scene(String title, double minX, double minY, double maxX, double 
     /** Copies the lists and refuses an empty frame. */
     public Scene {
         marks = List.copyOf(marks);
-        captions = List.copyOf(captions);
+        captions = captions.stream().map(Printable::of).toList();
+        title = Printable.of(title);
         legend = List.copyOf(legend);
         Objects.requireNonNull(unit);
         if (!(maxX > minX) || !(maxY > minY) || !(exaggeration > 0)) {

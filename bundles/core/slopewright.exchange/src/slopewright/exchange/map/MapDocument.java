@@ -5,6 +5,7 @@ import java.util.Objects;
 
 import slopewright.evaluation.MadeFrom;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Printable;
 
 /**
  * Features with what a reader must know to use them.
@@ -19,13 +20,13 @@ import slopewright.messages.MessageRenderer;
 public record MapDocument(String name, MapBasis basis, List<String> notes, MadeFrom made,
         List<MapFeature> features, MessageRenderer words) {
 
-    /** Copies the lists. */
+    /** Copies the lists, without what would steer a text. */
     public MapDocument {
-        Objects.requireNonNull(name);
+        name = Printable.of(name);
         Objects.requireNonNull(basis);
         Objects.requireNonNull(made);
         Objects.requireNonNull(words);
-        notes = List.copyOf(notes);
+        notes = notes.stream().map(Printable::of).toList();
         features = List.copyOf(features);
     }
 

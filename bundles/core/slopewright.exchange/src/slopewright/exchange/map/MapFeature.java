@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
+import slopewright.messages.Printable;
+
 /**
  * One thing on a map.
  *
@@ -30,13 +32,16 @@ public record MapFeature(String id, String kind, String name, Shape shape, List<
     }
 
     /**
-     * Copies the parts.
+     * Copies the parts, without what would steer a text.
      *
      * @throws IllegalArgumentException where there are too few positions for the shape
      */
     public MapFeature {
         positions = List.copyOf(positions);
-        properties = Collections.unmodifiableMap(new LinkedHashMap<>(properties));
+        name = Printable.of(name);
+        Map<String, Object> facts = new LinkedHashMap<>(properties);
+        facts.replaceAll((key, fact) -> fact instanceof String text ? Printable.of(text) : fact);
+        properties = Collections.unmodifiableMap(facts);
         if (positions.size() < shape.ordinal() + 1) {
             throw new IllegalArgumentException(id + " has too few positions");
         }

@@ -17,6 +17,7 @@ import slopewright.evaluation.MadeFrom;
 import slopewright.exchange.internal.PlainNumbers;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Printable;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
@@ -102,7 +103,7 @@ public final class AixmFile {
     }
 
     private void comment(String text) throws XMLStreamException {
-        xml.writeComment(" " + text.replace("--", "- -").replaceAll("\\p{Cntrl}", " ") + " ");
+        xml.writeComment(" " + Printable.of(text).replace("--", "- -") + " ");
     }
 
     private void feature(PublishedData.PublishedAid line, Project project, LocalDate day, int number) throws XMLStreamException {
@@ -133,7 +134,7 @@ public final class AixmFile {
         number("minimumEyeHeightOverThreshold", line.mehtM(), 2, "M");
         xml.writeEmptyElement("aixm", "runwayDirection", AIXM);
         xml.writeAttribute("xlink", XLINK, "href", "urn:uuid:" + identifier(project, line.aid().host()));
-        xml.writeAttribute("xlink", XLINK, "title", renderer.write(ElementNames.of(line.aid().host())).replaceAll("\\p{Cntrl}", " "));
+        xml.writeAttribute("xlink", XLINK, "title", Printable.of(renderer.write(ElementNames.of(line.aid().host()))));
         for (int i = 0; i < 4; i++) {
             xml.writeEndElement();
         }

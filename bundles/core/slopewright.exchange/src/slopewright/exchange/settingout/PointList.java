@@ -18,6 +18,7 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.internal.PlainNumbers;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Printable;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.LightUnit;
@@ -163,7 +164,7 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
 
     private static void attributes(XMLStreamWriter xml, String... pairs) throws XMLStreamException {
         for (int i = 0; i < pairs.length; i += 2) {
-            xml.writeAttribute(pairs[i], pairs[i + 1].replaceAll("\\p{Cntrl}", " "));
+            xml.writeAttribute(pairs[i], Printable.of(pairs[i + 1]));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 import slopewright.exchange.internal.PlainNumbers;
+import slopewright.messages.Printable;
 
 /**
  * One cell of a table: text, or a number.
@@ -13,9 +14,9 @@ import slopewright.exchange.internal.PlainNumbers;
  */
 public record SheetCell(String text, OptionalDouble number) {
 
-    /** Refuses missing parts. */
+    /** Refuses missing parts; takes out of the text what would steer it. */
     public SheetCell {
-        Objects.requireNonNull(text);
+        text = Printable.of(text);
         Objects.requireNonNull(number);
     }
 

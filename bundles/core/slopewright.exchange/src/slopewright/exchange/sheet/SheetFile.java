@@ -29,6 +29,7 @@ import org.dhatim.fastexcel.Worksheet;
 
 import slopewright.evaluation.MadeFrom;
 import slopewright.messages.Message;
+import slopewright.messages.Printable;
 import slopewright.messages.Words;
 import slopewright.model.io.Program;
 
@@ -75,7 +76,8 @@ public final class SheetFile {
     }
 
     /** The one guard: text that a spreadsheet would take for a formula gets an apostrophe in front. */
-    private static String guarded(String text) {
+    private static String guarded(String words) {
+        String text = Printable.of(words);
         String bare = text.stripLeading();
         boolean formula = !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0
                 || !bare.isEmpty() && FORMULA_STARTS.indexOf(bare.charAt(0)) >= 0;
@@ -219,7 +221,7 @@ public final class SheetFile {
 
     /** Leaves out what XML cannot hold. */
     private static String clean(String text) {
-        return text.replaceAll("[^\\x{9}\\x{A}\\x{D}\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]", "?");
+        return Printable.of(text).replaceAll("[^\\x{9}\\x{A}\\x{D}\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]", "?");
     }
 
     /** Takes the hour of its making out of a workbook. */

@@ -41,7 +41,7 @@ class SheetFileTest {
     @TempDir
     private Path folder;
 
-    /** What a spreadsheet would run is text; what is a number stays one, a negative one too. */
+    /** What a spreadsheet would run is text, in one line; what is a number stays one, a negative one too. */
     @Test
     void noCellBecomesAFormula() throws IOException, ParserConfigurationException, SAXException {
         List<String> hostile = List.of("=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "  =1", "plain", "a,b\"c\nd", "=cmd|' /C calc'!A0");
@@ -55,13 +55,14 @@ class SheetFileTest {
         for (int i = 0; i < hostile.size(); i++) {
             String text = hostile.get(i);
             boolean safe = text.startsWith("plain") || text.startsWith("a,b");
-            assertEquals(safe ? text : "'" + text, read.get(i + 1).get(0));
+            String line = text.replaceAll("[\t\r\n]", " ");
+            assertEquals(safe ? line : "'" + line, read.get(i + 1).get(0));
             assertEquals("-37.500", read.get(i + 1).get(1));
         }
         List<List<String>> book = workbook(SheetFile.xlsx(sheet));
         assertEquals("s:=text", book.get(0).get(0));
         for (int i = 0; i < hostile.size(); i++) {
-            assertEquals("s:" + hostile.get(i).replace('\r', '\n'), book.get(i + 1).get(0).replace('\r', '\n'));
+            assertEquals("s:" + hostile.get(i).replaceAll("[\t\r\n]", " "), book.get(i + 1).get(0));
             assertEquals("n:-37.5", book.get(i + 1).get(1));
         }
     }

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 
 import slopewright.evaluation.MadeFrom;
 import slopewright.messages.Message;
+import slopewright.messages.Printable;
 import slopewright.report.Cautions;
 import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
@@ -124,7 +125,7 @@ final class Paper {
 
     /** What a name of a file holds neither ends a line nor steers a terminal. */
     private static void line(StringBuilder text, String line) {
-        text.append(line.replaceAll("[\\p{Cntrl}\\u0085\\u2028\\u2029\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]+", " ").stripTrailing())
+        text.append(Printable.of(line).stripTrailing())
                 .append('\n');
     }
 }

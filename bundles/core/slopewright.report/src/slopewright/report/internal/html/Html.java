@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import slopewright.messages.Argument;
+import slopewright.messages.Printable;
 import slopewright.messages.Words;
 
 /**
@@ -265,7 +266,7 @@ public final class Html {
         return endTable().close("div");
     }
 
-    /** Escapes text; characters that no XML document may hold become a question mark. */
+    /** Escapes text; characters that no XML document may hold become a question mark, those that steer a space. */
     public static String escaped(String content) {
         StringBuilder safe = new StringBuilder(content.length());
         content.codePoints().forEach(letter -> {
@@ -274,7 +275,7 @@ public final class Html {
                 case '<' -> safe.append("&lt;");
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
-                default -> safe.appendCodePoint(isAllowed(letter) ? letter : '?');
+                default -> safe.appendCodePoint(!isAllowed(letter) ? '?' : letter > ' ' && Printable.isSteering(letter) ? ' ' : letter);
             }
         });
         return safe.toString();

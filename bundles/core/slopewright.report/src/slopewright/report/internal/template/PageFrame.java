@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 import slopewright.evaluation.MadeFrom;
+import slopewright.messages.Printable;
 import slopewright.messages.Words;
 import slopewright.model.Project;
 import slopewright.report.Cautions;
@@ -115,6 +116,6 @@ public final class PageFrame {
     }
 
     private static String inStyle(String text) {
-        return text.replaceAll("[\"\\\\<>&\\p{Cntrl}]", "");
+        return Printable.of(text).replaceAll("[\"\\\\<>&]", "");
     }
 }
