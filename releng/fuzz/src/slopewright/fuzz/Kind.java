@@ -78,7 +78,7 @@ enum Kind {
                 case 2 -> command("schedule", file, "-o", out + ".csv", "--force");
                 case 3 -> command("draw", file, "--aid", name, "--view", "plan", "-o", out + ".svg", "--force");
                 case 4 -> command("draw", file, "--aid", name, "--view", "section", "-o", out + ".dxf", "--force");
-                case 5 -> command("publish", file, "-o", out + ".csv", "--force");
+                case 5 -> command("export", file, "-o", out + ".aixm", "--force", "--date", "2026-06-01");
                 default -> command("report", file, "-o", out + ".html", "--force", "--date", "2026-06-01");
             }
         }
