@@ -30,6 +30,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -163,10 +164,11 @@ class EveryDoorTest {
         assertEquals(Set.of(GOVERNING + " " + metres(MARGIN_M)), south);
         assertEquals(Set.of(OWN_RULES_GOVERNING + " " + metres(OWN_RULES_MARGIN_M)), north);
         assertTrue(count >= 11, "said on the first page, in siting, obstacles and drawings of both: " + count);
+        Matcher solved = Pattern.compile("the rule set lays it out at (\\d+\\.\\d{3}) m").matcher(text);
+        Set<String> distances = solved.results().map(found -> metres(Double.parseDouble(found.group(1)))).collect(Collectors.toSet());
+        assertTrue(distances.containsAll(Set.of(metres(DISTANCE_M), metres(OWN_RULES_DISTANCE_M))), distances.toString());
         for (String expected : List.of("= 0.60 m + " + metres(DISTANCE_M) + " m × tan 2°48' = " + metres(MEHT_M) + " m",
                 "= " + metres(MEHT_M) + " m − 6.00 m = " + metres(WHEEL_CLEARANCE_M) + " m",
-                "For lenses at the level at which they stand the rule set lays it out at " + metres(DISTANCE_M) + " m",
-                "For lenses at the level at which they stand the rule set lays it out at " + metres(OWN_RULES_DISTANCE_M) + " m",
                 "Chosen: PAPI. Whether it fits here, laid out afresh, is to be cleared up. Rules: 0 not met",
                 "Row, wing bar or nearest bar " + metres(DISTANCE_M) + " m from the threshold")) {
             assertTrue(text.contains(expected), expected);
