@@ -87,20 +87,20 @@ public final class MarginRaster {
      * @param cellM    how wide a cell is, metres, more than zero; up the map within a hundredth, across it at the place of the aid
      * @param made     what they are made from
      * @param renderer the language of what the raster says of itself
-     * @throws SitingException where there is no surface, nothing was compared with it, it lies on a local plane or too near to a pole, or
+     * @throws SitingException where there is no surface, it lies on a local plane or too near to a pole, or
      *                         the cells are too many
      */
     public static MarginRaster of(AidEvaluation aid, double cellM, MadeFrom made, MessageRenderer renderer) {
         SurfaceComparison compared = aid.obstacles().value().orElseThrow(() -> new SitingException(aid.obstacles().reason()
                 .orElseGet(() -> Message.of("map.no-surface", ElementNames.of(aid.aid()), Message.of("map.no-surface.rule-set")))));
-        if (compared.inside().isEmpty()) {
-            throw new SitingException(Message.of("map.raster.nothing", ElementNames.of(aid.aid())));
-        }
         MarginRaster raster = begin(aid.frame().orThrow(), compared.surface(), cellM);
         raster.fill(compared, aid.surroundings().orThrow());
         MapWords words = new MapWords(renderer);
         words.note(Message.of("map.raster.about", ElementNames.of(aid.aid()), Words.quantity(cellM, Notation.EXACT)));
         words.note(Message.of("map.design-aid"));
+        if (compared.inside().isEmpty()) {
+            words.note(Message.of("map.raster.nothing", ElementNames.of(aid.aid())));
+        }
         compared.uncompared().forEach(left -> words.note(Message.of("map.not-compared", ElementNames.of(left.element()), left.reason())));
         raster.say(words, made, renderer);
         return raster;

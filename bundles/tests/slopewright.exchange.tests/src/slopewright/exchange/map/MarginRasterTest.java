@@ -220,10 +220,16 @@ class MarginRasterTest {
     }
 
     @Test
-    void whatCannotBeWrittenIsRefused() {
+    void whereNothingStandsEveryCellIsWithoutANumberAndTheFileSaysWhy() throws Exception {
         Project bare = Demo.project();
         bare.getAerodrome().getObstacles().clear();
-        assertTrue(assertThrows(SitingException.class, () -> raster(bare, 10)).getMessage().contains("nothing that was compared"));
+        MarginRaster raster = raster(bare, 10);
+        assertEquals(0, numbers(read(raster)));
+        assertTrue(raster.notes().toString().contains("nothing that was compared"), raster.notes().toString());
+    }
+
+    @Test
+    void whatCannotBeWrittenIsRefused() {
         assertTrue(assertThrows(SitingException.class, () -> raster(Demo.project(), 0.5)).getMessage().contains("make them larger"));
         Project plane = Demo.project();
         plane.getAerodrome().setCoordinateReference("LOCAL");

@@ -10,7 +10,7 @@ import slopewright.report.handover.Deliverable;
 import slopewright.report.handover.HandoverOptions;
 import slopewright.report.handover.HandoverSource;
 
-/** The margins of everything that was compared with the obstacle surface of an aid, in cells; refused where nothing was. */
+/** The margins of everything that was compared with the obstacle surface of an aid, in cells. */
 public final class MarginsDeliverable implements Deliverable {
 
     @Override
