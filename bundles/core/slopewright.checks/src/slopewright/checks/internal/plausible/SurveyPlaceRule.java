@@ -1,6 +1,7 @@
 package slopewright.checks.internal.plausible;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,6 +60,7 @@ public final class SurveyPlaceRule extends ProjectRule {
         }
     }
 
+    /** Returns what was surveyed together, each in the order of identifiers: the first of them speaks for all, however the file is sorted. */
     private static Map<Survey, List<Obstacle>> surveys(List<Obstacle> obstacles) {
         Map<Survey, List<Obstacle>> found = new LinkedHashMap<>();
         for (Obstacle obstacle : obstacles) {
@@ -66,6 +68,7 @@ public final class SurveyPlaceRule extends ProjectRule {
                 found.computeIfAbsent(new Survey(obstacle.getSource(), obstacle.getDate()), key -> new ArrayList<>()).add(obstacle);
             }
         }
+        found.values().forEach(together -> together.sort(Comparator.comparing(Identified::getId)));
         return found;
     }
 
