@@ -1,8 +1,5 @@
 package slopewright.bench;
 
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -53,7 +50,11 @@ public final class BlockBench {
             files.add(Files.write(Path.of(args[1]).resolve("block-" + files.size() + ".swpoints"), bytes));
             hashes.add(SurveyPoints.sha256(bytes));
         }
-        Took read = Took.best(TIMES, () -> files.forEach(BlockBench::plainRead));
+        Took read = Took.best(TIMES, () -> {
+            for (Path file : files) {
+                PlainRead.file(file);
+            }
+        });
         Took loaded = Took.best(TIMES, () -> IntStream.range(0, files.size()).map(i -> SurveyPoints.read(files.get(i), hashes.get(i))
                 .count()).sum());
         double[] sum = new double[1];
@@ -89,41 +90,11 @@ public final class BlockBench {
         return new SurveyPoints(false, north, east, elevation, List.of());
     }
 
-    /** Reads every number on all processors and does next to nothing with it: four sums, so that none waits for another. */
+    /** Reads every number on all processors. */
     private static double sum(SurveyPoints points) {
         int run = 1 << 13;
-        return IntStream.range(0, (points.count() + run - 1) / run).parallel().mapToDouble(part -> {
-            double all = 0;
-            for (double[] column : List.of(points.north(), points.east(), points.elevationM())) {
-                double first = 0;
-                double second = 0;
-                double third = 0;
-                double fourth = 0;
-                int i = part * run;
-                int to = Math.min(points.count(), (part + 1) * run);
-                for (; i + 3 < to; i += 4) {
-                    first += column[i];
-                    second += column[i + 1];
-                    third += column[i + 2];
-                    fourth += column[i + 3];
-                }
-                for (; i < to; i++) {
-                    all += column[i];
-                }
-                all += first + second + third + fourth;
-            }
-            return all;
-        }).sum();
-    }
-
-    private static void plainRead(Path file) {
-        try (FileChannel channel = FileChannel.open(file)) {
-            ByteBuffer buffer = ByteBuffer.allocateDirect(1 << 20);
-            while (channel.read(buffer) >= 0) {
-                buffer.clear();
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
+        double[][] columns = {points.north(), points.east(), points.elevationM()};
+        return IntStream.range(0, (points.count() + run - 1) / run).parallel()
+                .mapToDouble(part -> PlainRead.sum(columns, part * run, Math.min(points.count(), (part + 1) * run))).sum();
     }
 }

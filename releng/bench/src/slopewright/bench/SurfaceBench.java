@@ -41,34 +41,11 @@ public final class SurfaceBench {
         System.out.printf("memory %s%n", memory);
         double[] sum = new double[1];
         System.out.printf("bus %s%n", Took.best(TIMES, () -> sum[0] = IntStream.range(0, runs).parallel()
-                .mapToDouble(run -> sum(points, run * RUN, Math.min(count, (run + 1) * RUN))).sum()));
+                .mapToDouble(run -> PlainRead.sum(points, run * RUN, Math.min(count, (run + 1) * RUN))).sum()));
         System.out.printf("worst %d%n", found[0].worst());
         System.out.printf("file %s%n", Took.best(TIMES, () -> fromFile(file, count, sweep)));
-        System.out.printf("read %s%n", Took.best(TIMES, () -> plainRead(file)));
+        System.out.printf("read %s%n", Took.best(TIMES, () -> PlainRead.file(file)));
         System.out.printf("sum %.1f%n", sum[0]);
-    }
-
-    /** Reads every number and does next to nothing with it: four sums, so that none waits for another. */
-    private static double sum(double[][] points, int from, int to) {
-        double all = 0;
-        for (double[] column : points) {
-            double first = 0;
-            double second = 0;
-            double third = 0;
-            double fourth = 0;
-            int i = from;
-            for (; i + 3 < to; i += 4) {
-                first += column[i];
-                second += column[i + 1];
-                third += column[i + 2];
-                fourth += column[i + 3];
-            }
-            for (; i < to; i++) {
-                all += column[i];
-            }
-            all += first + second + third + fourth;
-        }
-        return all;
     }
 
     private static double[][] points(int count) {
@@ -127,17 +104,6 @@ public final class SurfaceBench {
             long at = from;
             while (buffer.hasRemaining()) {
                 at += channel.read(buffer, at);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static void plainRead(Path file) {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            ByteBuffer buffer = ByteBuffer.allocateDirect(1 << 20);
-            while (channel.read(buffer) >= 0) {
-                buffer.clear();
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
