@@ -2,7 +2,7 @@ package slopewright.witness;
 
 /** Solves the distance of an indicator by walking outward along the ground until the lights give what is asked for. */
 public final class Siting {
-    private static final double WALK_FROM_M = 0.5;
+    private static final double WALK_FROM_M = 1e-4;
     private static final double WALK_TO_M = 6000;
     private static final double WALK_STEP_M = 5;
 

@@ -19,15 +19,23 @@ import slopewright.witness.Transcription;
 final class Choices {
     /** How near to a height over the threshold the plane of an edge passes that bounds it, metres. */
     private static final double FOUND_M = 1e-6;
+    /** Far enough out that the whole row is seen, metres. */
+    private static final double FARTHER_M = 100;
 
     private Choices() {
     }
 
     /**
      * Returns the MEHT of the witness. The allowance of 2' is that of 2.12 e of Vol I, about thresholds; Vol II has none, so that none is
-     * taken off over a hover point.
+     * taken off over a hover point. Abeam of a hover point nothing is seen of a row that stands beside it: the plane that bounds its signal
+     * is read farther out and carried back.
      */
     static double mehtM(Trial trial, Layout layout) {
+        if (trial.atHelipad() && layout.family().row() && Math.abs(layout.referenceAlongM()) < FOUND_M) {
+            double rise = FARTHER_M * Angles.tanDeg(Settings.lowestOnSlopeDeg(layout)
+                    + EyeHeights.allowanceMin(layout.edition(), layout.family()) / 60);
+            return EyeHeights.leastOnSlopeM(layout, -FARTHER_M, 0, false) - rise;
+        }
         return trial.atHelipad() ? EyeHeights.leastOnSlopeM(layout, 0, 0, false) : EyeHeights.mehtM(layout);
     }
 
