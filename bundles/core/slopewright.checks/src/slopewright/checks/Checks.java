@@ -8,6 +8,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import slopewright.checks.internal.AidRule;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.OpenData;
 import slopewright.evaluation.ProjectEvaluation;
@@ -95,12 +97,21 @@ public final class Checks {
      * @return the result
      */
     public static CheckResult run(ProjectEvaluation evaluation, Stage reached, Predicate<Rule> wanted) {
+        return run(evaluation, reached, wanted, aid -> true);
+    }
+
+    /** The same; rules about indicators go through some of these alone. */
+    static CheckResult run(ProjectEvaluation evaluation, Stage reached, Predicate<Rule> wanted, Predicate<AidEvaluation> about) {
         List<Outcome> outcomes = new ArrayList<>();
         Predicate<Outcome> onOpenData = onOpenData(evaluation);
         for (Rule rule : RuleCatalogue.all()) {
             if (wanted.test(rule)) {
                 OutcomeCollector collector = new OutcomeCollector(rule);
-                rule.check(evaluation, collector);
+                if (rule instanceof AidRule aids) {
+                    aids.check(evaluation, about, collector);
+                } else {
+                    rule.check(evaluation, collector);
+                }
                 boolean later = rule.stage().compareTo(reached) > 0;
                 collector.outcomes().forEach(outcome -> outcomes.add(later ? outcome.before(rule.stage(), reached)
                         : !rule.isAboutData() && onOpenData.test(outcome) ? outcome.onOpenData() : outcome));

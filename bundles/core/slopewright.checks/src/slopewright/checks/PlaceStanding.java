@@ -4,11 +4,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
@@ -37,19 +40,37 @@ public record PlaceStanding(List<Outcome> outcomes) {
     }
 
     /**
-     * Checks a project as it stands: a copy in which something is tried lacks what is not asked there.
+     * Checks a project as it stands: a copy in which something is tried lacks what is not asked there. What stands around is asked about
+     * with the indicators of the place, whose surface it stands in or not, and with those of no other one.
      *
      * @param evaluation the project
      * @param place      a runway end or approach direction of it, or of a copy of it
      * @throws IllegalArgumentException where the project has no such place
      */
     public static PlaceStanding of(ProjectEvaluation evaluation, ApproachHost place) {
+        return of(evaluation, place, aid -> aid.host().getId().equals(place.getId()));
+    }
+
+    /**
+     * Checks the place as if no indicator stood anywhere: what stands in the surface of one is not held against another that is tried there
+     * and has a surface of its own.
+     *
+     * @param evaluation the project, as above
+     * @param place      a runway end or approach direction of it, or of a copy of it
+     * @throws IllegalArgumentException where the project has no such place
+     */
+    public static PlaceStanding bare(ProjectEvaluation evaluation, ApproachHost place) {
+        return of(evaluation, place, aid -> false);
+    }
+
+    private static PlaceStanding of(ProjectEvaluation evaluation, ApproachHost place, Predicate<AidEvaluation> with) {
         Map<String, EObject> elements = new HashMap<>();
         Ids.elements(evaluation.project()).forEach(element -> elements.put(element.getId(), element));
         if (!(elements.get(place.getId()) instanceof ApproachHost host)) {
             throw new IllegalArgumentException("the project has no place " + place.getId());
         }
-        return new PlaceStanding(Checks.run(evaluation, rule -> rule.stage() == Stage.DESIGN).outcomes().stream()
+        return new PlaceStanding(Checks.run(evaluation, evaluation.project().getStage(), rule -> rule.stage() == Stage.DESIGN, with)
+                .outcomes().stream()
                 .filter(outcome -> outcome.elementId() != null && concerns(elements.get(outcome.elementId()), host)).toList());
     }
 
@@ -86,8 +107,17 @@ public record PlaceStanding(List<Outcome> outcomes) {
     public List<Message> reasons() {
         List<Outcome> open = open();
         return Stream.concat(broken().stream().map(SetUpGate::reason), open.isEmpty() ? Stream.empty()
-                : Stream.of(Message.of("comparison.place-open", Words.count(open.size()),
-                        Words.list(open.stream().map(Outcome::rule).distinct().map(Words::name).toList())))).toList();
+                : Stream.of(Message.of("comparison.place-open", Words.count(open.size()), ids(open)))).toList();
+    }
+
+    /** Returns the ids of the rules that are not met or to clear up, in one sentence. */
+    public Message rules() {
+        List<Outcome> open = open();
+        return Message.of("comparison.place-rules", Words.count(broken().size()), ids(broken()), Words.count(open.size()), ids(open));
+    }
+
+    private static Argument ids(List<Outcome> outcomes) {
+        return Words.list(outcomes.stream().map(Outcome::rule).distinct().map(Words::name).toList());
     }
 
     /** Returns the verdict of the place with its counts. */

@@ -1,9 +1,11 @@
 package slopewright.report;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
+import slopewright.checks.compare.Criterion;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 
@@ -18,9 +20,10 @@ import slopewright.model.Project;
  *                 clear up or to confirm ever stands in an annex alone
  * @param earlier  the version handed over before, from which the report says what changed in its results; empty where there is none
  * @param units    in which units lengths and angles of sentences and figures are written; a table says its own
+ * @param weights  how much each criterion counts by which the families are compared
  */
 public record ReportOptions(String date, PaperSize paper, ReportTemplate template, Locale language, boolean annexes,
-        Optional<Project> earlier, Units units) {
+        Optional<Project> earlier, Units units, Map<Criterion, Integer> weights) {
 
     /**
      * In which units lengths and angles are written.
@@ -48,11 +51,12 @@ public record ReportOptions(String date, PaperSize paper, ReportTemplate templat
         Objects.requireNonNull(language);
         Objects.requireNonNull(earlier);
         Objects.requireNonNull(units);
+        weights = Map.copyOf(weights);
     }
 
     /** Prints with annexes and without an earlier version. */
     public ReportOptions(String date, PaperSize paper, ReportTemplate template, Locale language) {
-        this(date, paper, template, language, true, Optional.empty(), Units.USUAL);
+        this(date, paper, template, language, true, Optional.empty(), Units.USUAL, Criterion.alike());
     }
 
     /** Prints in English. */
@@ -72,22 +76,27 @@ public record ReportOptions(String date, PaperSize paper, ReportTemplate templat
 
     /** Returns the same options in another language. */
     public ReportOptions in(Locale other) {
-        return new ReportOptions(date, paper, template, other, annexes, earlier, units);
+        return new ReportOptions(date, paper, template, other, annexes, earlier, units, weights);
     }
 
     /** Returns the same options with or without annexes. */
     public ReportOptions withAnnexes(boolean wanted) {
-        return new ReportOptions(date, paper, template, language, wanted, earlier, units);
+        return new ReportOptions(date, paper, template, language, wanted, earlier, units, weights);
     }
 
     /** Returns the same options with the version handed over before. */
     public ReportOptions since(Project before) {
-        return new ReportOptions(date, paper, template, language, annexes, Optional.of(before), units);
+        return new ReportOptions(date, paper, template, language, annexes, Optional.of(before), units, weights);
     }
 
     /** Returns the same options in other units. */
     public ReportOptions in(Units wanted) {
-        return new ReportOptions(date, paper, template, language, annexes, earlier, wanted);
+        return new ReportOptions(date, paper, template, language, annexes, earlier, wanted, weights);
+    }
+
+    /** Returns the same options with other weights of what families are compared by. */
+    public ReportOptions weighing(Map<Criterion, Integer> wanted) {
+        return new ReportOptions(date, paper, template, language, annexes, earlier, units, wanted);
     }
 
     /** Returns what writes the language in the units. */

@@ -13,6 +13,7 @@ import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.model.ApproachHost;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Side;
@@ -51,17 +52,33 @@ class FamilyVerdictsTest {
         assertEquals(Candidate.Fit.DOES_NOT_FIT, row.fit());
         assertTrue(row.outcomes().stream().anyMatch(outcome -> outcome.rule().equals("OBS-01") && outcome.verdict() == Verdict.NOT_MET));
         assertTrue(row.count(Verdict.NOT_MET) > 0);
+        assertTrue(row.reasons().stream().anyMatch(reason -> reason.english().startsWith("Not met: ")
+                && reason.english().contains("OBS-01 Obstacle surface")), row.reasons().toString());
     }
 
-    /** The thresholds lie on 90 degrees: no family is to blame for a bearing of 120 degrees, and it is said with each. */
+    /** The mast stands in the surface of the row that is there; a family that is tried in its place has a surface of its own. */
     @Test
-    void whatIsNotMetOfThePlaceIsSaidWithEveryFamily() {
+    void whatStandsInTheSurfaceOfOneFamilyIsNotHeldAgainstAnother() {
+        Sample sample = Bases.row();
+        sample.obstacle("mast", -2060, 0, 100 + 2000 * Math.tan(Math.toRadians(1.93)) + 5).setId("mast");
+        ProjectEvaluation evaluation = ProjectEvaluation.of(sample.project(), Optional.of("icao:5th"));
+        ApproachHost host = Projects.host(sample.aid()).orElseThrow();
+        assertTrue(PlaceStanding.of(evaluation, host).broken().stream().anyMatch(outcome -> outcome.rule().equals("OBS-01")));
+        assertEquals(List.of(), PlaceStanding.bare(evaluation, host).broken());
+        assertEquals(List.of(), row(sample).place().broken());
+    }
+
+    /** The thresholds lie on 90 degrees: no family is to blame for a bearing of 120 degrees, and it is said beside them. */
+    @Test
+    void whatIsNotMetOfThePlaceIsSaidBesideTheFamilies() {
         Sample sample = Bases.row();
         assertEquals(List.of(), row(sample).place().broken());
         sample.end().setTrueBearingDeg(120.0);
         FamilyVerdicts row = row(sample);
         assertTrue(row.place().broken().stream().anyMatch(outcome -> outcome.rule().equals("DATA-15")), row.place().toString());
-        assertTrue(row.reasons().stream().anyMatch(reason -> reason.english().contains("120.00")), row.reasons().toString());
+        assertTrue(row.place().reasons().stream().anyMatch(reason -> reason.english().contains("120.00")), row.place().toString());
+        assertTrue(row.place().rules().english().contains("DATA-15"));
+        assertTrue(row.reasons().stream().noneMatch(reason -> reason.english().contains("120.00")), row.reasons().toString());
         assertTrue(row.fit() != Candidate.Fit.FITS);
         ProjectEvaluation evaluation = ProjectEvaluation.of(sample.project(), Optional.of("icao:5th"));
         FamilyVerdicts alone = FamilyVerdicts.of(evaluation, FamilyComparison.of(evaluation, Projects.host(sample.aid()).orElseThrow(),

@@ -169,7 +169,7 @@ class EveryDoorTest {
         assertTrue(distances.containsAll(Set.of(metres(DISTANCE_M), metres(OWN_RULES_DISTANCE_M))), distances.toString());
         for (String expected : List.of("= 0.60 m + " + metres(DISTANCE_M) + " m × tan 2°48' = " + metres(MEHT_M) + " m",
                 "= " + metres(MEHT_M) + " m − 6.00 m = " + metres(WHEEL_CLEARANCE_M) + " m",
-                "Chosen: PAPI. Whether it fits here, laid out afresh, is to be cleared up. Rules: 0 not met",
+                "Chosen: PAPI. Whether it fits here, laid out afresh, is to be cleared up. ",
                 "Row, wing bar or nearest bar " + metres(DISTANCE_M) + " m from the threshold")) {
             assertTrue(text.contains(expected), expected);
         }

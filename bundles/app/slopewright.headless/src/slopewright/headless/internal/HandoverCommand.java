@@ -63,6 +63,10 @@ final class HandoverCommand extends Command {
     @Mixin
     private UnitsOption units;
 
+    @Option(names = "--weights", paramLabel = "WEIGHTS", description = "how much each criterion counts by which families are "
+            + "compared, 0 to 5, such as rules=3,load=0; see compare")
+    private String weights;
+
     @Override
     public Integer call() {
         Project project = ProjectFiles.load(file);
@@ -94,7 +98,8 @@ final class HandoverCommand extends Command {
         ReportOptions.Units inUnits = units.units();
         List<Handover.Entry> entries;
         try {
-            entries = Handover.write(project, wanted, folder, new HandoverOptions(day, paper, language.language(), inUnits), replaced,
+            entries = Handover.write(project, wanted, folder, new HandoverOptions(day, paper, language.language(), inUnits,
+                    CompareCommand.weights(weights)), replaced,
                     next -> true);
         } catch (ReportException e) {
             throw new UsageException(e.getMessage());

@@ -56,6 +56,10 @@ final class ReportCommand extends Command {
             + "changed in its results")
     private Path older;
 
+    @Option(names = "--weights", paramLabel = "WEIGHTS", description = "how much each criterion counts by which families are "
+            + "compared, 0 to 5, such as rules=3,load=0; see compare")
+    private String weights;
+
     @Override
     public Integer call() {
         String ending = output.ending(List.of("pdf", "html"));
@@ -66,7 +70,7 @@ final class ReportCommand extends Command {
         ReportTemplate look = template(template);
         Project project = ProjectFiles.load(file);
         ReportOptions options = new ReportOptions(checkedDate(date), paper, look, language.language()).withAnnexes(!noAnnexes)
-                .in(units.units());
+                .in(units.units()).weighing(CompareCommand.weights(weights));
         try {
             output.write(Reports.write(project, Optional.ofNullable(ruleSet), older == null ? options : options.since(ProjectFiles.load(
                     older)), Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));

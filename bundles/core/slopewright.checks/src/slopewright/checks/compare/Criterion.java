@@ -3,9 +3,12 @@ package slopewright.checks.compare;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
@@ -13,6 +16,8 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.OperationalContext;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 
 /**
  * What a consultant may weigh options by. A score stands only beside an option that has a layout and breaks no rule; what is not known of
@@ -94,6 +99,42 @@ public enum Criterion {
             weights.put(criterion, 1);
         }
         return weights;
+    }
+
+    /** Returns the word by which a file or a command names it. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * Reads weights.
+     *
+     * @param text {@code rules=3,load=0}: keys with their weights, 0 to {@link #MOST}, parted by commas; what is not named counts once
+     * @return one weight for each
+     * @throws IllegalArgumentException where a part is none
+     */
+    public static Map<Criterion, Integer> weights(String text) {
+        Map<Criterion, Integer> weights = alike();
+        for (String part : text.isBlank() ? new String[0] : text.split(",")) {
+            String given = part.strip();
+            Criterion named = Stream.of(values()).filter(criterion -> given.matches(criterion.key() + "=[0-" + MOST + "]")).findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("'" + given + "' is no weight; write " + Stream.of(values())
+                            .map(Criterion::key).collect(Collectors.joining(", ")) + ", each with = and 0 to " + MOST));
+            weights.put(named, given.charAt(given.length() - 1) - '0');
+        }
+        return weights;
+    }
+
+    /** Returns weights as {@link #weights(String)} reads them, each of them named. */
+    public static String text(Map<Criterion, Integer> weights) {
+        return Stream.of(values()).map(criterion -> criterion.key() + "=" + weights.getOrDefault(criterion, 0))
+                .collect(Collectors.joining(","));
+    }
+
+    /** Returns weights in a sentence. */
+    public static Message message(Map<Criterion, Integer> weights) {
+        return Message.of("comparison.weights", Words.list(Stream.of(values()).map(criterion -> Message.of("comparison.weight",
+                Words.term("criterion." + criterion.key()), Words.count(weights.getOrDefault(criterion, 0)))).toList()));
     }
 
     /**

@@ -14,11 +14,14 @@ import java.util.stream.Stream;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.PlaceStanding;
+import slopewright.checks.Result;
+import slopewright.checks.Rule;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.TrialCopies;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
@@ -27,6 +30,8 @@ import slopewright.model.Project;
 import slopewright.model.Stage;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Side;
 
 /**
  * What the rules say of one family that is proposed, as if it stood there alone: run on a copy of the project in which the proposed aid is
@@ -34,7 +39,8 @@ import slopewright.model.util.Projects;
  *
  * @param candidate the family
  * @param outcomes  the outcomes about the proposed aid and its units; empty where it cannot be laid out
- * @param place     what the rules say of the place: no family is to blame for it, and none fits while it is not known where
+ * @param place    what the rules say of the place, no indicator asked: no family is to blame for it, and none fits while it is not known
+ *                 where. It is the same for all, and said once beside them
  */
 public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, PlaceStanding place) {
 
@@ -51,18 +57,43 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, PlaceS
      * @return all of them, in the order of {@link Criterion#bestFirst} with every criterion weighed alike
      */
     public static List<FamilyVerdicts> of(ProjectEvaluation evaluation, ApproachHost host) {
+        return of(evaluation, host, List.of(Optional.empty()), Criterion.alike());
+    }
+
+    /**
+     * Proposes every family at a place on some sides and runs the rules over each. The project is not changed.
+     *
+     * @param evaluation the project
+     * @param host       the runway end or approach direction
+     * @param sides      the sides; an empty one for that of what stands there, else the left. A family that cannot stand on one of
+     *                   them, and can on another, is left out there
+     * @param weights    how much each criterion counts
+     * @return all of them, in the order of {@link Criterion#bestFirst}
+     */
+    public static List<FamilyVerdicts> of(ProjectEvaluation evaluation, ApproachHost host, List<Optional<Side>> sides,
+            Map<Criterion, Integer> weights) {
         Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
-        PlaceStanding place = PlaceStanding.of(evaluation, host);
-        FamilyComparison.of(evaluation, host).stream().map(candidate -> of(evaluation, candidate, place))
-                .forEach(found -> weighed.put(found, found.weighed()));
-        return weighed.keySet().stream().sorted(Comparator.comparing(weighed::get, Criterion.bestFirst(List.copyOf(weighed.values()),
-                Criterion.alike()))).toList();
+        PlaceStanding place = PlaceStanding.bare(evaluation, host);
+        Set<String> once = new HashSet<>();
+        for (Optional<Side> side : sides) {
+            for (Candidate candidate : FamilyComparison.of(evaluation, host, side)) {
+                if (once.add(candidate.family().key() + candidate.side().map(Side::key).orElse(""))) {
+                    FamilyVerdicts found = of(evaluation, candidate, place);
+                    weighed.put(found, found.weighed());
+                }
+            }
+        }
+        Set<IndicatorFamily> laid = weighed.keySet().stream().map(FamilyVerdicts::candidate)
+                .filter(found -> found.siting().isPresent()).map(Candidate::family).collect(Collectors.toSet());
+        weighed.keySet().removeIf(found -> found.candidate().siting().isEmpty() && laid.contains(found.candidate().family()));
+        return weighed.keySet().stream().sorted(Comparator.comparing(weighed::get,
+                Criterion.bestFirst(List.copyOf(weighed.values()), weights))).toList();
     }
 
     /** Runs the rules over a family that was proposed against what stands in the project. The project is not changed. */
     public static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate) {
         return of(evaluation, candidate, candidate.proposal().value().flatMap(proposal -> Projects.host(proposal.aid()))
-                .map(host -> PlaceStanding.of(evaluation, host)).orElse(new PlaceStanding(List.of())));
+                .map(host -> PlaceStanding.bare(evaluation, host)).orElse(new PlaceStanding(List.of())));
     }
 
     private static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate, PlaceStanding place) {
@@ -138,13 +169,46 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, PlaceS
 
     /** Returns the count in a sentence; empty where it cannot be laid out. */
     public Optional<Message> message() {
-        return outcomes.isEmpty() ? Optional.empty() : Optional.of(Message.of("comparison.verdicts", Words.count(count(Verdict.NOT_MET)),
-                Words.count(count(Verdict.TO_CLEAR_UP)), Words.count(count(Verdict.MET))));
+        return outcomes.isEmpty() ? Optional.empty() : Optional.of(Message.of("comparison.verdicts", Words.count(rulesApplied()),
+                Words.count(count(Verdict.NOT_MET)), Words.count(count(Verdict.TO_CLEAR_UP)), Words.count(count(Verdict.MET))));
     }
 
-    /** Returns all that speaks for and against it: the count of the verdicts first, what the place has against it, then its own words. */
-    public List<Message> reasons() {
-        return Stream.of(message().stream(), place.reasons().stream(), candidate.reasons().stream()).flatMap(all -> all)
+    /** Returns which rules are not met, which lack an input, and how much rests on values to confirm, a sentence each. */
+    public List<Message> named() {
+        return named(outcomes);
+    }
+
+    /** Returns which rules among outcomes are not met, which lack an input, and how much rests on values to confirm, a sentence each. */
+    public static List<Message> named(List<Outcome> outcomes) {
+        return named(outcomes, true);
+    }
+
+    /** Returns the same where there is little room: rules that lack an input by their ids alone, and nothing of values to confirm. */
+    public static List<Message> brief(List<Outcome> outcomes) {
+        return named(outcomes, false);
+    }
+
+    private static List<Message> named(List<Outcome> outcomes, boolean titles) {
+        long toConfirm = outcomes.stream().filter(outcome -> outcome.result() == Result.PASS && outcome.verdict() == Verdict.TO_CLEAR_UP)
+                .count();
+        Optional<Message> resting = titles && toConfirm > 0 ? Optional.of(Message.of("comparison.to-confirm", Words.count(toConfirm)))
+                : Optional.empty();
+        return Stream.of(named(outcomes, "comparison.not-met", Result.FAIL, true),
+                named(outcomes, "comparison.not-evaluated", Result.NOT_EVALUATED, titles), resting).flatMap(Optional::stream).toList();
+    }
+
+    private static Optional<Message> named(List<Outcome> outcomes, String key, Result result, boolean titles) {
+        List<Argument> rules = outcomes.stream().filter(outcome -> outcome.result() == result).map(Outcome::rule).distinct().sorted()
+                .map(rule -> titles ? Message.of("comparison.rule", Words.name(rule), Rule.title(rule)) : Words.name(rule))
                 .toList();
+        return rules.isEmpty() ? Optional.empty() : Optional.of(Message.of(key, Words.list(rules)));
+    }
+
+    /**
+     * Returns all that speaks for and against it: the count of the verdicts first, then the rules that are not met or lack an input, then
+     * its own words. What the place has against all of them is no part of it ({@link #place}).
+     */
+    public List<Message> reasons() {
+        return Stream.of(message().stream(), named().stream(), candidate.reasons().stream()).flatMap(all -> all).toList();
     }
 }

@@ -3,6 +3,7 @@ package slopewright.checks.internal;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Set;
+import java.util.function.Predicate;
 
 import slopewright.checks.Cure;
 import slopewright.checks.OutcomeCollector;
@@ -39,8 +40,13 @@ public abstract class AidRule extends ProjectRule {
 
     @Override
     public final void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        check(evaluation, aid -> true, outcomes);
+    }
+
+    /** Goes through some of the aids alone. */
+    public final void check(ProjectEvaluation evaluation, Predicate<AidEvaluation> wanted, OutcomeCollector outcomes) {
         for (AidEvaluation aid : evaluation.aids()) {
-            if (asksAbout(aid)) {
+            if (wanted.test(aid) && asksAbout(aid)) {
                 guarded(aid.aid(), outcomes, () -> check(new AidFacts(aid), outcomes));
             }
         }

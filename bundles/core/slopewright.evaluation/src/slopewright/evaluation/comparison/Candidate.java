@@ -16,8 +16,10 @@ import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.EquipmentType;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
 import slopewright.model.util.Ids;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.standards.RuleSet;
 
@@ -95,6 +97,13 @@ public record Candidate(IndicatorFamily family, RuleSet rules, Attempt<AidEvalua
     /** Returns the proposed layout; empty where it cannot be laid out. */
     public Optional<Siting> siting() {
         return proposal.value().flatMap(found -> found.siting().value());
+    }
+
+    /** Returns the side of the runway, seen in the landing direction; empty at a helipad, or where it cannot be laid out. */
+    public Optional<Side> side() {
+        boolean atRunway = proposal.value().filter(found -> found.host() instanceof RunwayEnd).isPresent();
+        return siting().filter(found -> atRunway).map(found -> found.units().stream().allMatch(unit -> unit.place().rightM() < 0)
+                ? Side.LEFT : found.units().stream().allMatch(unit -> unit.place().rightM() > 0) ? Side.RIGHT : Side.BOTH);
     }
 
     /** Returns the margin of the proposal: {@link AidEvaluation#marginM()}; empty where nothing lies within, or nobody knows. */

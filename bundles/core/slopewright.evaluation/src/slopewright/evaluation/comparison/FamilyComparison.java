@@ -30,10 +30,15 @@ public final class FamilyComparison {
      * @return one candidate a family, in the order of the families
      */
     public static List<Candidate> of(ProjectEvaluation evaluation, ApproachHost host) {
+        return of(evaluation, host, Optional.empty());
+    }
+
+    /** The same on a side of a runway; empty for that of what stands there, else the left. */
+    public static List<Candidate> of(ProjectEvaluation evaluation, ApproachHost host, Optional<Side> side) {
         List<Candidate> candidates = new ArrayList<>();
         for (IndicatorFamily family : Families.all()) {
             if (host instanceof RunwayEnd ? family.atRunways() : family.atHelipads()) {
-                candidates.add(of(evaluation, host, family, Optional.empty()));
+                candidates.add(of(evaluation, host, family, side));
             }
         }
         return candidates;

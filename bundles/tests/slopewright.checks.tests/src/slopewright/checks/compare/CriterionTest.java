@@ -1,6 +1,7 @@
 package slopewright.checks.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,17 @@ class CriterionTest {
         Weighed better = new Weighed(Fit.FITS, true, 20, Map.of(Criterion.WHEELS, 7.0));
         List<Weighed> all = List.of(BROKEN, GOOD, SMALL, better);
         assertEquals(List.of(better, SMALL, GOOD, BROKEN), all.stream().sorted(Criterion.bestFirst(all, weights)).toList());
+    }
+
+    @Test
+    void weightsAreReadAsTheyAreWritten() {
+        Map<Criterion, Integer> weights = Criterion.weights("rules=3, load=0");
+        assertEquals("rules=3,wheels=1,obstacles=1,eye=1,units=1,load=0", Criterion.text(weights));
+        assertEquals(weights, Criterion.weights(Criterion.text(weights)));
+        assertEquals(Criterion.alike(), Criterion.weights(""));
+        for (String wrong : List.of("rules", "rules=6", "rules=-1", "moon=1", "rules=1;load=2", "rules=1,,load=2")) {
+            assertThrows(IllegalArgumentException.class, () -> Criterion.weights(wrong), wrong);
+        }
     }
 
     /** The load of neither is known. */

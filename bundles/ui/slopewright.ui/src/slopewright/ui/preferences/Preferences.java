@@ -49,6 +49,9 @@ public final class Preferences {
     /** Key of the step to which the plan rounds places, metres. */
     public static final String SNAP_STEP_M = "snapStepM";
 
+    /** Key of how much each criterion of the comparison counts, such as {@code rules=3,load=0}; empty where all count alike. */
+    public static final String COMPARISON_WEIGHTS = "comparisonWeights";
+
     /** Value of {@link #THEME} for dark on light. */
     public static final String LIGHT = "light";
 
@@ -89,6 +92,7 @@ public final class Preferences {
         store.setDefault(KEEP_RECOVERY, true);
         store.setDefault(AUTOSAVE_MINUTES, 0);
         store.setDefault(SNAP_STEP_M, USUAL_SNAP_STEP_M);
+        store.setDefault(COMPARISON_WEIGHTS, "");
         return store;
     }
 

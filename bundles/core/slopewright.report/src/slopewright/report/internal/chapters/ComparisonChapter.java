@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.checks.compare.Criterion;
 import slopewright.checks.compare.FamilyVerdicts;
@@ -17,8 +21,10 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachHost;
+import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
+import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 
@@ -30,40 +36,46 @@ final class ComparisonChapter {
     private final Html html;
     private final ReportWords words;
     private final ProjectEvaluation evaluation;
+    private final Map<Criterion, Integer> weights;
 
-    ComparisonChapter(Html html, ProjectEvaluation evaluation) {
+    ComparisonChapter(Html html, ProjectEvaluation evaluation, Map<Criterion, Integer> weights) {
         this.html = html;
         this.evaluation = evaluation;
+        this.weights = weights;
         words = html.words();
     }
 
     void write() {
-        html.paragraph("comparison-intro");
-        List<ApproachHost> hosts = evaluation.aids().stream().map(AidEvaluation::host).distinct().toList();
-        for (ApproachHost host : hosts) {
-            AidEvaluation first = evaluation.aidsOf(host).get(0);
+        html.paragraph("comparison-intro", Criterion.message(weights));
+        List<ApproachHost> chosen = evaluation.aids().stream().map(AidEvaluation::host).distinct().toList();
+        for (ApproachHost host : chosen.isEmpty() ? Projects.hosts(evaluation.project()) : chosen) {
             html.sectionOf(words.path(host));
             try {
-                table(first, FamilyVerdicts.of(evaluation, host));
+                table(host, FamilyVerdicts.of(evaluation, host, List.of(Optional.empty()), weights));
             } catch (SitingException e) {
                 html.alert("no-comparison", e.reason());
             }
         }
     }
 
-    private void table(AidEvaluation chosen, List<FamilyVerdicts> families) {
-        html.table("numbers", List.of(17, 10, 7, 13, 7, 9, 9, 8, 20), "family", "fits", "score", "verdict-counts",
+    private void table(ApproachHost host, List<FamilyVerdicts> families) {
+        Optional<AidEvaluation> chosen = evaluation.aidsOf(host).stream().findFirst();
+        List<Message> against = families.stream().findFirst().map(first -> first.place().reasons()).orElse(List.of());
+        if (!against.isEmpty()) {
+            html.element("p class=\"alert\"", words.render(Message.of("comparison.place", Words.name(sentences(against)))));
+        }
+        html.table("numbers", List.of(16, 10, 7, 13, 7, 11, 9, 8, 19), "family", "fits", "score", "verdict-counts",
                 "unit-count", "distance-m", "eye-m", "wheels-m", "margin-obstacle");
         Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
         families.forEach(found -> weighed.put(found, found.weighed()));
         List<Message> shared = shared(families.stream().map(FamilyVerdicts::candidate).toList());
-        List<String> remarks = new ArrayList<>();
+        Map<String, String> remarks = new LinkedHashMap<>();
         for (FamilyVerdicts verdicts : families) {
             Candidate candidate = verdicts.candidate();
-            boolean here = candidate.family().key().equals(chosen.aid().getFamilyKey());
+            boolean here = chosen.filter(aid -> candidate.family().key().equals(aid.aid().getFamilyKey())).isPresent();
             Optional<Siting> siting = candidate.siting();
             html.row(List.of((here ? "\u25cf " : "") + name(candidate), words.term("fit", verdicts.fit()),
-                    Criterion.score(weighed.get(verdicts), List.copyOf(weighed.values()), Criterion.alike())
+                    Criterion.score(weighed.get(verdicts), List.copyOf(weighed.values()), weights)
                             .map(score -> words.fixed(score, 0)).orElse("-"),
                     verdicts.outcomes().isEmpty() ? "" : words.say("verdict-counts", Words.count(verdicts.count(Verdict.NOT_MET)),
                             Words.count(verdicts.count(Verdict.TO_CLEAR_UP)), Words.count(verdicts.count(Verdict.MET)),
@@ -74,14 +86,47 @@ final class ComparisonChapter {
                     (margin(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip()));
             String own = sentences(own(verdicts, shared));
             if (!own.isEmpty()) {
-                remarks.add(name(candidate) + ": " + own);
+                remarks.merge(own, name(candidate), (before, more) -> before + ", " + more);
             }
         }
-        html.endTable().list(remarks);
+        html.endTable().list(remarks.entrySet().stream().map(remark -> remark.getValue() + ": " + remark.getKey()).toList());
         if (!shared.isEmpty()) {
             html.remark("comparison-shared", Words.name(sentences(shared)));
         }
-        why(chosen, families);
+        sides(host, families);
+        chosen.ifPresent(aid -> why(aid, families));
+    }
+
+    /** Says on which side the families were laid out, and what is otherwise on the other one. */
+    private void sides(ApproachHost host, List<FamilyVerdicts> families) {
+        Optional<Side> side = families.stream().map(found -> found.candidate().side()).flatMap(Optional::stream)
+                .filter(found -> found != Side.BOTH).findFirst();
+        if (side.isEmpty()) {
+            return;
+        }
+        Side other = side.get() == Side.LEFT ? Side.RIGHT : Side.LEFT;
+        List<Message> otherwise = new ArrayList<>();
+        for (FamilyVerdicts there : FamilyVerdicts.of(evaluation, host, List.of(Optional.of(other)), weights)) {
+            families.stream().filter(here -> differs(here, there)).forEach(here -> otherwise.add(Message.of("comparison.other-side.family",
+                    Words.name(name(there.candidate())), Words.term("report.fit." + there.fit().key()), Words.name(sentences(
+                            there.outcomes().isEmpty() ? there.candidate().objections() : FamilyVerdicts.brief(beside(here, there)))))));
+        }
+        Argument where = Words.term("side." + other.key());
+        html.element("p", words.render(Message.of("comparison.laid-on", Words.term("side." + side.get().key()))) + " "
+                + words.render(Message.of("comparison.other-side." + (otherwise.isEmpty() ? "same" : "differs"), where)));
+        html.list(words.render(otherwise));
+    }
+
+    /** Returns what the rules say on the other side alone. */
+    private static List<Outcome> beside(FamilyVerdicts here, FamilyVerdicts there) {
+        Set<String> said = here.outcomes().stream().map(outcome -> outcome.rule() + outcome.verdict()).collect(Collectors.toSet());
+        return there.outcomes().stream().filter(outcome -> !said.contains(outcome.rule() + outcome.verdict())).toList();
+    }
+
+    /** Returns whether a family that can stand on one side alone comes to something else on the other one. */
+    private static boolean differs(FamilyVerdicts here, FamilyVerdicts there) {
+        return here.candidate().family() == there.candidate().family() && !here.candidate().side().equals(Optional.of(Side.BOTH))
+                && !(here.fit() == there.fit() && here.named().equals(there.named()));
     }
 
     private String margin(OptionalDouble metres) {
@@ -95,7 +140,8 @@ final class ComparisonChapter {
     }
 
     private static List<Message> own(FamilyVerdicts verdicts, List<Message> shared) {
-        return verdicts.candidate().reasons().stream().filter(reason -> !shared.contains(reason)).toList();
+        return Stream.concat(FamilyVerdicts.brief(verdicts.outcomes()).stream(), verdicts.candidate().reasons().stream())
+                .filter(reason -> !shared.contains(reason)).toList();
     }
 
     private String sentences(List<Message> reasons) {

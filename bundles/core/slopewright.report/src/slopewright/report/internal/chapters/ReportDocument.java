@@ -24,6 +24,7 @@ import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.model.io.ProjectStamp;
+import slopewright.model.util.Projects;
 import slopewright.model.util.Ids;
 import slopewright.report.Cautions;
 import slopewright.report.ReportException;
@@ -142,9 +143,9 @@ public final class ReportDocument {
             new SiteChapter(html, source.project(), options.date()).write();
         });
         chapters.put("chapter.comparison", () -> {
-            if (!source.evaluation().aids().isEmpty()) {
+            if (!Projects.hosts(source.project()).isEmpty()) {
                 html.chapter("comparison");
-                new ComparisonChapter(html, source.evaluation()).write();
+                new ComparisonChapter(html, source.evaluation(), options.weights()).write();
             }
         });
         chapters.put("chapter.indicators", () -> source.evaluation().aids().forEach(aid -> {

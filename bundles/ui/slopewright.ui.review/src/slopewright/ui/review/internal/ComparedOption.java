@@ -65,9 +65,23 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
      *
      * @param hostId id of the runway end or approach direction, or of the aid that was judged
      * @param side   the side, empty for the aid as it stands
-     * @param label  both for people
+     * @param name    the place for people, without the side
+     * @param label   both for people
+     * @param against what the rules have against the place itself, whatever is tried there; empty where there is nothing
+     * @param rules   the same by the ids of the rules alone
      */
-    public record Place(String hostId, Optional<Side> side, String label) {
+    public record Place(String hostId, Optional<Side> side, String name, String label, String against, String rules) {
+
+        private static Place of(String hostId, Optional<Side> side, String name, String label) {
+            return new Place(hostId, side, name, label, "", "");
+        }
+
+        private Place with(PlaceStanding standing) {
+            List<Message> reasons = standing.reasons();
+            return reasons.isEmpty() ? this : new Place(hostId, side, name, label, MessageTexts.of(Message.of("comparison.place",
+                    Words.name(reasons.stream().map(MessageTexts::of).collect(Collectors.joining(" "))))),
+                    MessageTexts.of(standing.rules()));
+        }
     }
 
     /** Copies the numbers. */
@@ -85,8 +99,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
      * @param side       the side
      */
     public static ComparedOption of(ProjectEvaluation evaluation, String hostId, IndicatorFamily family, Side side) {
-        Place place = new Place(hostId, Optional.of(side), Ids.find(evaluation.project(), hostId).map(MessageTexts::path).orElse(hostId)
-                + ", "
+        String where = Ids.find(evaluation.project(), hostId).map(MessageTexts::path).orElse(hostId);
+        Place place = Place.of(hostId, Optional.of(side), where, where + ", "
                 + Messages.get("comparison." + side.name().toLowerCase(Locale.ROOT)));
         try {
             ApproachHost host = (ApproachHost) Ids.find(evaluation.project(), hostId)
@@ -97,7 +111,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                         MessageTexts.of(Words.list(candidate.objections())));
             }
             FamilyVerdicts verdicts = FamilyVerdicts.of(evaluation, candidate);
-            return of(MessageTexts.of(Families.name(family)), place, candidate.fit(), candidate.proposal().orThrow(),
+            return of(MessageTexts.of(Families.name(family)), place, new ByItself(candidate.fit(), Stream.concat(
+                    candidate.objections().stream(), candidate.open().stream()).toList()), candidate.proposal().orThrow(),
                     verdicts.outcomes(), verdicts.place(), candidate.context());
         } catch (SitingException | EditException | IllegalArgumentException e) {
             return without(MessageTexts.of(Families.name(family)), place, evaluation, family, evaluation.rules(), MessageTexts.reason(e));
@@ -116,7 +131,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
         ApproachAid aid = (ApproachAid) Ids.find(evaluation.project(), aidId)
                 .orElseThrow(() -> new EditException(Message.said("plain", Messages.get("comparison.gone"))));
         IndicatorFamily family = evaluation.aid(aid).family().orElseThrow();
-        Place place = new Place(aidId, Optional.empty(), MessageTexts.path(aid));
+        Place place = Place.of(aidId, Optional.empty(), MessageTexts.path(aid), MessageTexts.path(aid));
         try {
             if (!rules.covers(family.ruleKey())) {
                 return without(name, place, evaluation, family, rules, Messages.get("comparison.uncovered",
@@ -127,7 +142,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
             Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
             List<Outcome> outcomes = Checks.run(trial, rule -> true).outcomes().stream()
                     .filter(outcome -> own.contains(outcome.elementId())).toList();
-            return of(name, place, Candidate.Fit.FITS, tried, outcomes, PlaceStanding.of(trial, tried.host()),
+            return of(name, place, new ByItself(Candidate.Fit.FITS, List.of()), tried, outcomes, PlaceStanding.bare(trial, tried.host()),
                     OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
         } catch (SitingException | IllegalArgumentException e) {
             return without(name, place, evaluation, family, rules, MessageTexts.reason(e));
@@ -141,8 +156,11 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 Criterion.Weighed.nothing());
     }
 
-    /** What stands against the place itself is said before what the option does not meet there. */
-    private static ComparedOption of(String name, Place place, Candidate.Fit byItself, AidEvaluation tried, List<Outcome> outcomes,
+    /** What an option comes to before any rule is asked, and why. */
+    private record ByItself(Candidate.Fit fit, List<Message> reasons) {
+    }
+
+    private static ComparedOption of(String name, Place place, ByItself byItself, AidEvaluation tried, List<Outcome> outcomes,
             PlaceStanding ofPlace, OperationalContext needs) {
         Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
         for (MarginKind kind : MarginKind.values()) {
@@ -151,15 +169,12 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 margins.put(kind, least.getAsDouble());
             }
         }
-        String notMet = MessageTexts.of(Words.list(outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
-                .map(Outcome::title).distinct().toList()));
-        // what is its own stands first, for what the place has against it is the same for all
-        String why = Stream.concat(Stream.of(notMet), ofPlace.reasons().stream().map(MessageTexts::of))
-                .filter(words -> !words.isEmpty()).collect(Collectors.joining(" · "));
-        return new ComparedOption(name, place, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
+        String why = Stream.concat(FamilyVerdicts.named(outcomes).stream(), byItself.reasons().stream()).map(MessageTexts::of)
+                .collect(Collectors.joining(" "));
+        return new ComparedOption(name, place.with(ofPlace), tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
                 margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs,
-                FamilyVerdicts.applied(outcomes).size(), Criterion.Weighed.of(FamilyVerdicts.fit(byItself, outcomes, ofPlace), tried,
+                FamilyVerdicts.applied(outcomes).size(), Criterion.Weighed.of(FamilyVerdicts.fit(byItself.fit(), outcomes, ofPlace), tried,
                 outcomes, needs));
     }
 

@@ -2,6 +2,8 @@ package slopewright.ui.review.internal;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -14,8 +16,8 @@ import slopewright.checks.compare.MarginKind;
 import slopewright.ui.AccessibleName;
 
 /**
- * What is compared: the table, the chart beside it, or below it where the reasons in the table would have no room, and below both the
- * reasons that still have none, each whole. A hand at the sash is respected.
+ * What is compared: the table, the chart beside it, or below it where the reasons in the table would have no room, and below both
+ * what the rules have against the place, once, and the reasons that still have no room, each whole. A hand at the sash is respected.
  */
 public final class OptionPane {
     private static final double MOST_TABLE = 0.7;
@@ -93,7 +95,8 @@ public final class OptionPane {
         if (reasons.isDisposed()) {
             return;
         }
-        String text = String.join(Text.DELIMITER, table.cutReasons());
+        String text = Stream.concat(table.ofPlaces().stream(), table.cutReasons().stream())
+                .collect(Collectors.joining(Text.DELIMITER));
         Composite parent = reasons.getParent();
         GridData place = (GridData) reasons.getLayoutData();
         if (!text.equals(reasons.getText())) {
@@ -119,7 +122,7 @@ public final class OptionPane {
         return chart;
     }
 
-    /** Returns what stands below, a line for each option whose reasons are cut in the table. */
+    /** Returns what stands below: a line for what the place has against it, and one for each option whose reasons are cut in the table. */
     public String reasons() {
         return reasons.getText();
     }

@@ -35,15 +35,19 @@ public final class OptionSheet {
         String weighed = String.join(", ", Stream.of(Criterion.values())
                 .map(criterion -> label(criterion) + " " + weights.getOrDefault(criterion, 0)).toList());
         columns.add(2, Messages.get("comparison.score") + " (" + weighed + ")");
+        columns.add(Messages.get("comparison.column.against-place"));
         List<List<SheetCell>> rows = new ArrayList<>();
         for (ComparedOption option : options) {
             List<SheetCell> row = new ArrayList<>();
             Stream.of(OptionColumn.values()).forEach(column -> row.add(SheetCell.text(column.text(option))));
             row.add(2, SheetCell.text(score(option, options, weights)));
+            row.add(SheetCell.text(option.place().rules()));
             rows.add(row);
         }
-        Sheet sheet = new Sheet(Messages.get("comparison.table"), columns, rows, List.of(Messages.get("comparison.weighed", weighed),
-                Messages.get("comparison.order.note"), Messages.get("comparison.rules.note")));
+        Sheet sheet = new Sheet(Messages.get("comparison.table"), columns, rows, Stream.concat(options.stream().map(ComparedOption::place)
+                .filter(place -> !place.against().isEmpty()).map(place -> place.name() + ": " + place.against()).distinct(),
+                Stream.of(Messages.get("comparison.weighed", weighed), Messages.get("comparison.order.note"),
+                        Messages.get("comparison.rules.note"))).toList());
         try {
             AtomicFile.replace(file, String.valueOf(file.getFileName()).endsWith(".xlsx") ? SheetFile.xlsx(sheet) : SheetFile.csv(sheet));
             return Messages.get("comparison.exported", options.size(), file.getFileName());

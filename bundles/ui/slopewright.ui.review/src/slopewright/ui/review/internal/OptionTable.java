@@ -44,7 +44,7 @@ public final class OptionTable {
     private boolean downward;
     private boolean byScore = true;
     private List<ComparedOption> all = List.of();
-    private Map<Criterion, Integer> weights = Criterion.alike();
+    private Map<Criterion, Integer> weights = ComparisonWeights.kept();
 
     /**
      * Makes the table.
@@ -167,7 +167,7 @@ public final class OptionTable {
     List<String> cutReasons() {
         TableColumn why = columns.get(OptionColumn.WHY);
         int room = Math.min(why.getWidth(), viewer.getTable().getClientArea().width - left(why)) - TypeScale.px(CELL_PAD_PX) / 2;
-        boolean isOnePlace = all.stream().map(ComparedOption::place).distinct().count() == 1;
+        boolean isOnePlace = all.stream().map(option -> option.place().label()).distinct().count() == 1;
         GC gc = new GC(viewer.getTable());
         try {
             return shown().stream().filter(option -> !option.why().isEmpty() && gc.textExtent(option.why()).x > room)
@@ -176,6 +176,13 @@ public final class OptionTable {
         } finally {
             gc.dispose();
         }
+    }
+
+    /** Returns what the rules have against the places themselves, each once. */
+    List<String> ofPlaces() {
+        boolean isOnePlace = all.stream().map(option -> option.place().hostId()).distinct().count() == 1;
+        return shown().stream().map(ComparedOption::place).filter(place -> !place.against().isEmpty())
+                .map(place -> isOnePlace ? place.against() : place.name() + ": " + place.against()).distinct().toList();
     }
 
     /** The column of the scores, which are of one option among all. */
@@ -206,6 +213,7 @@ public final class OptionTable {
     /** Weighs the options by other weights. */
     public void weigh(Map<Criterion, Integer> newWeights) {
         weights = Map.copyOf(newWeights);
+        ComparisonWeights.keep(weights);
         viewer.refresh();
         sortedAnew.run();
     }

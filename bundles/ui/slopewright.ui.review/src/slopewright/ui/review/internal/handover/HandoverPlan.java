@@ -22,6 +22,7 @@ import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
+import slopewright.ui.review.internal.ComparisonWeights;
 import slopewright.ui.review.internal.Messages;
 
 /** What is to be handed over, as the pages of the wizard put it together. Used on the user interface thread. */
@@ -137,10 +138,10 @@ public final class HandoverPlan {
                 : !Files.isWritable(there) ? Messages.get("handover.notWritable", there) : "";
     }
 
-    /** Returns date, paper and language, in the units of the window; the date must be one. */
+    /** Returns date, paper and language, in the units of the window and by its weights of the comparison; the date must be one. */
     public HandoverOptions options() {
         return new HandoverOptions(LocalDate.parse(date), paper, language, new ReportOptions.Units(Preferences.isFeet(),
-                !Preferences.isMinutes()));
+                !Preferences.isMinutes()), ComparisonWeights.kept());
     }
 
     Path file(HandoverFile produced) {
