@@ -2,6 +2,7 @@ package slopewright.siting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 import org.eclipse.emf.ecore.EObject;
 
@@ -43,8 +44,12 @@ public final class ElementNames {
         if (element instanceof Named named && named.getName() != null && !named.getName().isBlank()) {
             return Words.name(named.getName());
         }
-        if (element instanceof ReviewNote) {
-            return Words.name(Projects.label(element));
+        if (element instanceof ReviewNote note) {
+            Argument id = Words.name(String.valueOf(note.getId()));
+            Argument kind = Words.term("note." + String.valueOf(note.getKind()).toLowerCase(Locale.ROOT).replace('_', '-'));
+            Argument person = note.getPerson() == null || note.getPerson().isBlank() ? Words.term("unnamed") : Words.name(note.getPerson());
+            return Projects.said(note).map(text -> Message.of("element.note-said", id, kind, person, Words.name(text)))
+                    .orElseGet(() -> Message.of("element.note", id, kind, person));
         }
         return Words.name(element.getId() == null ? element.eClass().getName() : element.getId());
     }

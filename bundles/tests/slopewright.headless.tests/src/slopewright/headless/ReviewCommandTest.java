@@ -77,7 +77,10 @@ class ReviewCommandTest {
             assertTrue(report.contains(words), words);
         }
         assertTrue(run(0, "text", file("f.slopewright")).out().contains("Which is that?"));
-        assertTrue(Words.run("compare-versions", DEMO, file("f.slopewright")).out().contains("Why 330 m?"));
+        String versions = Words.run("compare-versions", DEMO, file("f.slopewright")).out();
+        for (String said : new String[] {"(comment, B. Bole: Why 330 m?)", "(accepted, B. Bole", "(signed off, B. Bole: "}) {
+            assertTrue(versions.contains(said), said + " in " + versions);
+        }
 
         run(0, "enter", file("f.slopewright"), "light-unit-1.heightAboveGroundM=0.9", "-o", file("g.slopewright"));
         assertFalse(run(0, "review", file("g.slopewright"), "--json").json().get("signedOff").get("asSigned").asBoolean());

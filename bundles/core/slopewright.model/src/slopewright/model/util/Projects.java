@@ -2,6 +2,7 @@ package slopewright.model.util;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
@@ -93,8 +94,9 @@ public final class Projects {
         if (element instanceof Named named && named.getName() != null) {
             return named.getName();
         }
-        if (element instanceof ReviewNote note && note.getText() != null) {
-            return note.getId() + " (" + shortened(note.getText()) + ")";
+        if (element instanceof ReviewNote note) {
+            String kind = String.valueOf(note.getKind()).toLowerCase(Locale.ROOT).replace('_', ' ');
+            return note.getId() + " (" + kind + ", " + orUnnamed(note.getPerson()) + said(note).map(text -> ": " + text).orElse("") + ")";
         }
         return element.getId() == null ? element.eClass().getName() : element.getId();
     }
@@ -109,6 +111,11 @@ public final class Projects {
             }
         }
         return String.join(" > ", parts);
+    }
+
+    /** Returns the text of a review note, its beginning where it is long; empty where it has none. */
+    public static Optional<String> said(ReviewNote note) {
+        return Optional.ofNullable(note.getText()).filter(text -> !text.isBlank()).map(Projects::shortened);
     }
 
     private static String shortened(String text) {
