@@ -38,7 +38,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
-import slopewright.checks.compare.Criterion;
 import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.edit.SetAttribute;
 import slopewright.evaluation.ProjectEvaluation;
@@ -56,7 +55,6 @@ import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.review.ComparisonView;
-import slopewright.ui.review.internal.ComparisonWeights;
 
 /** Families side by side, rule sets side by side, sorting, the chart, using one of them, giving up. */
 class ComparisonViewTest {
@@ -199,15 +197,21 @@ class ComparisonViewTest {
         assertTrue(button(0).isFocusControl(), String.valueOf(page.getWorkbenchWindow().getShell().getDisplay().getFocusControl()));
     }
 
-    /** What was weighed last is weighed in the next comparison, and in the report that is handed over. */
+    /** What was weighed last is weighed in the next comparison; what nobody can have meant is no weight. */
     @Test
-    void weightsAreKeptAndHandedOver() {
-        Map<Criterion, Integer> weights = Criterion.weights("rules=5,load=0");
+    void weightsAreKept() throws Exception {
         try {
-            Preferences.store().setValue(Preferences.COMPARISON_WEIGHTS, Criterion.text(weights));
-            assertEquals(weights, ComparisonWeights.kept());
-            Preferences.store().setValue(Preferences.COMPARISON_WEIGHTS, "moon=1");
-            assertEquals(Criterion.alike(), ComparisonWeights.kept());
+            for (String kept : List.of("rules=5,load=0", "moon=1")) {
+                Preferences.store().setValue(Preferences.COMPARISON_WEIGHTS, kept);
+                page.hideView(view);
+                view = (ComparisonView) page.showView(ComparisonView.ID);
+                choose(1, 0);
+                compare();
+                Path file = folder.resolve(kept + ".csv");
+                view.export(file);
+                String wanted = kept.startsWith("moon") ? "Score (Rules met 1, " : "Score (Rules met 5, ";
+                assertTrue(Files.readString(file).contains(wanted), kept);
+            }
         } finally {
             Preferences.store().setToDefault(Preferences.COMPARISON_WEIGHTS);
         }
