@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.change.ChangeDescription;
 
 import slopewright.edit.internal.ElementRecorder;
 import slopewright.model.Identified;
+import slopewright.model.util.KeptValues;
 
 /**
  * One intention of the user, carried out on the model so that it can be taken back and made again. Only the elements that the edit
@@ -58,6 +59,7 @@ public abstract class RecordedEdit {
      * Carries the edit out, once.
      *
      * @throws IllegalStateException where it was carried out already
+     * @throws EditException         where it would leave a value that no project file can keep; then the model is as it was
      * @throws RuntimeException      what {@link #apply()} threw; then the model is as it was
      */
     public void execute() {
@@ -67,6 +69,7 @@ public abstract class RecordedEdit {
         ElementRecorder recorder = new ElementRecorder(scope());
         try {
             apply();
+            recorder.touched().forEach(RecordedEdit::refuseUnkeepable);
             change = recorder.endRecording();
         } catch (RuntimeException e) {
             recorder.endRecording().apply();
@@ -77,6 +80,13 @@ public abstract class RecordedEdit {
         elements = List.copyOf(recorder.touched());
         touched = ids(elements);
         done = true;
+    }
+
+    /** What cannot be saved would keep all other work from being saved with it. */
+    private static void refuseUnkeepable(Identified element) {
+        KeptValues.obstacle(element).ifPresent(reason -> {
+            throw new EditException(reason);
+        });
     }
 
     /**

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Set;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.model.Runway;
 import slopewright.model.SlopewrightPackage.Literals;
@@ -47,6 +49,23 @@ class EditHistoryTest {
         history.perform(width(45));
         assertFalse(history.canUndo());
         assertFalse(history.isDirty());
+    }
+
+    /** XML 1.0, 2.2: these are no characters, whoever pastes them; with one of them nothing of the project could be saved. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 0x0B, 0x1F, 0xD83D, 0xFFFE})
+    void whatNoFileCanKeepIsRefusedAndLeavesEverythingAsItWas(int character) {
+        EditHistory history = new EditHistory();
+        history.perform(width(30));
+        String name = String.format("U+%04X", character);
+        RecordedEdit odd = Compound.of("Paste", List.of(width(40), SetAttribute.of(runway, Literals.NAMED__REMARKS,
+                "odd " + (char) character + " one")));
+        EditException refused = assertThrows(EditException.class, () -> history.perform(odd));
+        assertTrue(refused.getMessage().contains(name), refused.getMessage());
+        assertEquals(30.0, runway.getWidthM());
+        assertEquals("Change width m", history.undoLabel());
+        history.perform(SetAttribute.of(runway, Literals.NAMED__REMARKS, "tab\tand line\nand \uD83D\uDE00"));
+        assertEquals("tab\tand line\nand \uD83D\uDE00", runway.getRemarks());
     }
 
     @Test

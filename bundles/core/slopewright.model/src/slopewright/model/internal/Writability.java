@@ -2,9 +2,7 @@ package slopewright.model.internal;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
-import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
@@ -12,6 +10,7 @@ import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
+import slopewright.model.util.KeptValues;
 import slopewright.model.util.Projects;
 
 /** Finds what no project file can hold. */
@@ -26,18 +25,7 @@ public final class Writability {
     }
 
     private static Optional<Message> obstacle(Project project, Identified element) {
-        for (EAttribute attribute : element.eClass().getEAllAttributes()) {
-            Object value = element.eGet(attribute);
-            if (value instanceof Double number && !Double.isFinite(number)) {
-                return Optional.of(Message.said("project-file.no-number", attribute.getName(), Projects.path(element)));
-            }
-            OptionalInt alien = value instanceof String text ? text.codePoints().filter(c -> !isKept(c)).findFirst() : OptionalInt.empty();
-            if (alien.isPresent()) {
-                return Optional.of(Message.said("project-file.character", attribute.getName(), element.getId(),
-                        String.format("U+%04X", alien.getAsInt())));
-            }
-        }
-        return lostReference(project, element);
+        return KeptValues.obstacle(element).or(() -> lostReference(project, element));
     }
 
     private static Optional<Message> lostReference(Project project, Identified element) {
@@ -52,10 +40,5 @@ public final class Writability {
             }
         }
         return Optional.empty();
-    }
-
-    /** Tells whether XML 1.0 can hold a character. */
-    private static boolean isKept(int c) {
-        return c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
     }
 }

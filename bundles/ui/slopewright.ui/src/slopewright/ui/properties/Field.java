@@ -28,6 +28,7 @@ import slopewright.evaluation.ProjectRules;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
+import slopewright.model.util.KeptValues;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.standards.RuleSet;
@@ -376,7 +377,8 @@ public abstract class Field {
         String fault(Object value) {
             try {
                 Object read = valueOf(value);
-                return read instanceof Number number ? info.fault(number.doubleValue(), format).orElse(null) : null;
+                return read instanceof Number number ? info.fault(number.doubleValue(), format).orElse(null)
+                        : KeptValues.alien(String.valueOf(read)).map(letter -> PropertyTexts.get("field.character", letter)).orElse(null);
             } catch (IllegalArgumentException e) {
                 return e.getMessage();
             }

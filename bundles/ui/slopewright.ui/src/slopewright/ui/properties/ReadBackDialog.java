@@ -36,6 +36,7 @@ import slopewright.evaluation.ReadBacks;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
+import slopewright.model.util.KeptValues;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
@@ -180,7 +181,8 @@ public final class ReadBackDialog extends TitleAreaDialog {
         try {
             LocalDate day = LocalDate.parse(date.getText().strip());
             edit = KeepReadBack.of(wanted, name.getText(), day);
-            fault = day.isAfter(today) ? PropertyTexts.get("readBack.future", day) : null;
+            fault = day.isAfter(today) ? PropertyTexts.get("readBack.future", day)
+                    : KeptValues.alien(name.getText()).map(letter -> PropertyTexts.get("field.character", letter)).orElse(null);
         } catch (EditException e) {
             fault = MessageTexts.reason(e);
         } catch (DateTimeParseException e) {
