@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.GroundUsed;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
@@ -59,6 +60,7 @@ public record SettingOutSchedule(List<SettingOutUnit> units, List<Message> notes
             Argument host = ElementNames.of(aid.host());
             Attempt<SiteVariation> variation = Attempt.of(() -> SiteVariation.of(aid.host(), day));
             aid.frame().reason().ifPresent(reason -> notes.add(Message.of("sheet.setting-out.no-place", host, reason)));
+            notes.add(Message.of("sheet.setting-out.ground", host, GroundUsed.of(aid)));
             for (LightUnit unit : aid.aid().getUnits()) {
                 units.add(SettingOutUnit.of(aid, unit, variation.value()));
             }

@@ -103,6 +103,24 @@ class SettingOutScheduleTest {
         assertEquals("not known", cell(sheet, 0, "latitude deg"));
     }
 
+    /** Whoever sets out reads on which ground the levels rest; the demo has a profile of its ground by an invented survey. */
+    @Test
+    void theScheduleSaysWhichGroundTheLevelsRestOn() {
+        Project project = Demo.project();
+        List<String> notes = settingOut(project).sheet(Demo.ENGLISH).notes();
+        assertTrue(notes.stream().anyMatch(note -> note.startsWith("runway 09, ground under the units: site profile of ")
+                && note.endsWith("; source: ground survey (invented); date: 2026-05-12; accuracy: 0.02 m.")), notes.toString());
+        Projects.hosts(project).forEach(host -> {
+            if (host instanceof RunwayEnd end) {
+                end.getSiteProfile().clear();
+            }
+        });
+        project.getAerodrome().getGroundLevels().clear();
+        List<String> unknown = settingOut(project).sheet(Demo.ENGLISH).notes();
+        assertTrue(unknown.contains("runway 09, ground under the units: none is known: it is taken as level with the threshold or the "
+                + "touchdown area."), unknown.toString());
+    }
+
     @Test
     void whatIsNotKnownIsNotZero() {
         Project project = Demo.project();
