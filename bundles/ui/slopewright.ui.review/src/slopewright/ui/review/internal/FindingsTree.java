@@ -58,6 +58,7 @@ public final class FindingsTree {
         }
         tree.addListener(SWT.SetData, this::fill);
         HeadingPainter.paint(tree);
+        PathPainter.paint(tree, column -> columns.get(column) == OutcomeColumn.ELEMENT);
         tree.addListener(SWT.Selection, event -> {
             chosen = names(selected());
             tell();
