@@ -8,6 +8,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
@@ -16,7 +17,10 @@ import slopewright.standards.RuleChoice;
 import slopewright.standards.ValueBook;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.OutcomeTexts;
+import slopewright.ui.review.internal.FieldFault;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.units.Quantity;
+import slopewright.ui.units.QuantityFormat;
 
 /** Where the number that a document says is typed, or the word of a choice is picked. */
 final class NumberField {
@@ -71,10 +75,29 @@ final class NumberField {
             int index = combo.getSelectionIndex();
             return index < 0 ? Optional.empty() : Optional.of((double) words.get(index).place());
         }
-        try {
-            return Optional.of(Double.parseDouble(text.getText().strip().replace(',', '.'))).filter(Double::isFinite);
-        } catch (NumberFormatException e) {
+        return text.getText().isBlank() || fault().isPresent() ? Optional.empty()
+                : Optional.of(QuantityFormat.preferred().read(text.getText(), Quantity.NUMBER));
+    }
+
+    /** Returns why what was typed is no number; empty where it is one, or nothing was typed or picked. */
+    Optional<FieldFault> fault() {
+        if (!words.isEmpty() || text.getText().isBlank()) {
             return Optional.empty();
         }
+        try {
+            QuantityFormat.preferred().read(text.getText(), Quantity.NUMBER);
+            return Optional.empty();
+        } catch (IllegalArgumentException e) {
+            return Optional.of(fault(e.getMessage()));
+        }
+    }
+
+    /** Returns a fault of what was typed or picked. */
+    FieldFault fault(String why) {
+        return new FieldFault(layout.topControl, label.getText().replace("&", "") + " " + why);
+    }
+
+    Control control() {
+        return layout.topControl;
     }
 }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -21,6 +20,7 @@ import org.eclipse.swt.widgets.Text;
 import slopewright.standards.ValueBook;
 import slopewright.standards.ValueBook.Lack;
 import slopewright.ui.AccessibleName;
+import slopewright.ui.review.internal.FieldFault;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.theme.TypeScale;
 
@@ -82,6 +82,7 @@ public final class SignOffDialog extends TitleAreaDialog {
         person = field(area, "book.signOff.person");
         date = field(area, "book.signOff.date");
         date.setText(LocalDate.now().toString());
+        person.setFocus();
         return area;
     }
 
@@ -96,14 +97,25 @@ public final class SignOffDialog extends TitleAreaDialog {
     protected void okPressed() {
         List<ValueBook.Entry> tried = entries.stream().map(entry -> entry.signedOff(person.getText().strip(), date.getText().strip()))
                 .toList();
-        Optional<ValueBook.Entry> lacking = tried.stream().filter(entry -> !entry.isSigned()).findFirst();
-        if (lacking.isPresent()) {
-            boolean name = lacking.get().lacks().contains(Lack.SECOND_PERSON);
-            setMessage(Messages.get(name ? "book.signOff.samePerson" : "book.signOff.badDate", lacking.get().person(),
-                    BookTexts.name(lacking.get())), IMessageProvider.ERROR);
+        Optional<FieldFault> fault = FieldFault.named(person).or(() -> same(tried)).or(() -> FieldFault.day(date, LocalDate.now()))
+                .or(() -> lacking(tried).map(entry -> FieldFault.of(date, "book.signOff.badDate", entry.person(), BookTexts.name(entry),
+                        entry.date())));
+        if (fault.isPresent()) {
+            fault.get().show(this);
             return;
         }
         signed = tried;
         super.okPressed();
+    }
+
+    /** The person who read a value signs nothing off. */
+    private Optional<FieldFault> same(List<ValueBook.Entry> tried) {
+        return lacking(tried).filter(entry -> entry.lacks().contains(Lack.SECOND_PERSON))
+                .map(entry -> FieldFault.of(person, "book.signOff.samePerson", entry.person(), BookTexts.name(entry)));
+    }
+
+    private static Optional<ValueBook.Entry> lacking(List<ValueBook.Entry> tried) {
+        return tried.stream().filter(entry -> entry.lacks().contains(Lack.SECOND_PERSON)).findFirst()
+                .or(() -> tried.stream().filter(entry -> !entry.isSigned()).findFirst());
     }
 }

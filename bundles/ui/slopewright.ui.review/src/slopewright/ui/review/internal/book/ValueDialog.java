@@ -6,9 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -25,6 +26,7 @@ import slopewright.standards.ValueBook;
 import slopewright.standards.ValueBook.Compared;
 import slopewright.standards.ValueBook.Decision;
 import slopewright.standards.ValueBook.Lack;
+import slopewright.ui.review.internal.FieldFault;
 import slopewright.ui.review.internal.Messages;
 
 /**
@@ -161,6 +163,7 @@ public final class ValueDialog extends TitleAreaDialog {
     /** Shows the value at hand, with what was decided of it before or entered for the last one. */
     private void show() {
         ValueBook.Entry entry = entries.get(at);
+        setErrorMessage(null);
         setTitle(BookTexts.name(entry));
         setMessage(Messages.get("value.place", at + 1, entries.size(), entry.restsOnIt()));
         number.setText(BookTexts.number(entry));
@@ -197,7 +200,7 @@ public final class ValueDialog extends TitleAreaDialog {
         reason.setEnabled(chosen() != Decision.CONFIRMED);
     }
 
-    /** Takes what was entered; where something is missing or wrong, says so. */
+    /** Takes what was entered; where something is missing or wrong, says so and leads there. */
     private boolean take() {
         ValueBook.Entry entry = entries.get(at);
         Decision what = chosen();
@@ -205,22 +208,69 @@ public final class ValueDialog extends TitleAreaDialog {
         Compared with = new Compared(document.getText().strip(), edition.getText().strip(), clause.getText().strip(),
                 person.getText().strip(), date.getText().strip());
         ValueBook.Entry made = entry.decided(what, typed, what == Decision.CONFIRMED ? "" : reason.getText().strip(), with);
+        Optional<FieldFault> fault = fault(made, typed).or(() -> what == Decision.CONFIRMED && !entry.isValue(typed.get())
+                ? Optional.of(own.fault(Messages.get(confirmOnly ? "value.other" : "value.choose", FieldFault.quoted(own.text()),
+                        BookTexts.number(entry)))) : Optional.empty());
+        fault.ifPresent(found -> found.show(this));
+        if (fault.isEmpty()) {
+            setErrorMessage(null);
+            last = with;
+            decided.add(made);
+        }
+        return fault.isEmpty();
+    }
+
+    /** What is missing or wrong, in the order of the fields: what is missing together, what is wrong one by one. */
+    private Optional<FieldFault> fault(ValueBook.Entry made, Optional<Double> typed) {
         List<Lack> lacks = new ArrayList<>(made.lacksToDecide());
-        if (what != Decision.REJECTED && typed.isEmpty() && !lacks.contains(Lack.OWN_VALUE)) {
+        if (made.decision() != Decision.REJECTED && typed.isEmpty() && !lacks.contains(Lack.OWN_VALUE)) {
             lacks.add(0, Lack.OWN_VALUE);
         }
-        if (!lacks.isEmpty()) {
-            setMessage(Messages.get("value.lacks", BookTexts.names(lacks)), IMessageProvider.ERROR);
-            return false;
+        Optional<Lack> first = lacks.stream().findFirst();
+        if (first.isPresent() && isBlank(first.get())) {
+            return Optional.of(new FieldFault(control(first.get()), Messages.get("value.lacks", BookTexts.names(lacks.stream()
+                    .filter(this::isBlank).toList()))));
         }
-        if (what == Decision.CONFIRMED && !entry.isValue(typed.get())) {
-            setMessage(Messages.get(confirmOnly ? "value.other" : "value.choose", own.text(), BookTexts.number(entry)),
-                    IMessageProvider.ERROR);
-            return false;
+        return first.map(lack -> wrong(lack, made)).or(() -> Stream.of(reason, document, edition, clause, person)
+                .flatMap(field -> FieldFault.text(field).stream()).findFirst()).or(() -> FieldFault.day(date, LocalDate.now()));
+    }
+
+    private FieldFault wrong(Lack lack, ValueBook.Entry made) {
+        return switch (lack) {
+            case OWN_VALUE -> own.fault().orElseGet(() -> own.fault(Messages.get("value.same", BookTexts.number(made))));
+            case PERSON -> FieldFault.named(person).orElseThrow();
+            case DATE -> FieldFault.day(date, LocalDate.now()).orElseThrow();
+            default -> FieldFault.of((Text) control(lack), "field.letter", FieldFault.quoted(((Text) control(lack)).getText()));
+        };
+    }
+
+    private boolean isBlank(Lack lack) {
+        return lack == Lack.OWN_VALUE ? own.text().isBlank() : control(lack) instanceof Text text && text.getText().isBlank();
+    }
+
+    private Control control(Lack lack) {
+        return switch (lack) {
+            case REASON -> reason;
+            case DOCUMENT -> document;
+            case EDITION -> edition;
+            case CLAUSE -> clause;
+            case PERSON -> person;
+            case DATE -> date;
+            default -> own.control();
+        };
+    }
+
+    /** What was decided of the values before is not thrown away with the one at hand unless somebody says so. */
+    @Override
+    protected void cancelPressed() {
+        int answer = decided.isEmpty() ? 1 : MessageDialog.open(MessageDialog.QUESTION, getShell(), Messages.get("value.shell"),
+                Messages.get("value.leave", decided.size()), SWT.SHEET, Messages.get("value.keep"), Messages.get("value.drop"),
+                Messages.get("value.stay"));
+        if (answer == 0) {
+            super.okPressed();
+        } else if (answer == 1) {
+            super.cancelPressed();
         }
-        last = with;
-        decided.add(made);
-        return true;
     }
 
     @Override
