@@ -48,7 +48,8 @@ class FuzzedReadersTest {
             Map.entry("Reviews.java", "takes the SHA-256 of bytes"),
             Map.entry("ImportCommand.java", "compares bytes that it would write, and looks for a name in a project"),
             Map.entry("ImportDialog.java", "compares bytes that it would write"),
-            Map.entry("ImageEdits.java", "takes the SHA-256 of bytes"),
+            Map.entry("FileDigest.java", "takes the SHA-256 of bytes"),
+            Map.entry("ProjectPicture.java", "copies bytes as they are"),
             Map.entry("SheetFile.java", "a workbook that it wrote itself"),
             Map.entry("RecoveryFile.java", "a project, read by ProjectFile, with a remark behind it"),
             Map.entry("ProjectClaim.java", "a few letters that are shown, whatever they are"));

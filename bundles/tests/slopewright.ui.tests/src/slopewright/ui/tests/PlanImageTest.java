@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
@@ -27,13 +28,16 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.edit.AddChild;
 import slopewright.edit.SetAttribute;
 import slopewright.model.Aerodrome;
 import slopewright.model.BackgroundImage;
 import slopewright.model.Place;
 import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage;
 import slopewright.testkit.DemoProjects;
+import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
@@ -149,6 +153,40 @@ class PlanImageTest {
         assertTrue(editor.notice().contains("no.png") && editor.notice().contains("no PNG"), editor.notice());
         assertTrue(images().isEmpty());
         assertFalse(editor.isDirty());
+    }
+
+    @Test
+    void aPictureFromElsewhereIsCopiedBesideTheProject(@TempDir Path elsewhere) throws Exception {
+        Path chosen = Files.move(png(), elsewhere.resolve("field.png"));
+        editor.addImage(chosen);
+        assertEquals("field.png", images().get(0).getPath());
+        assertEquals(-1, Files.mismatch(chosen, folder.resolve("field.png")));
+    }
+
+    /** What a project names is not read outside its folder, and no other picture is shown in the place of the one that was scaled. */
+    @Test
+    void aPictureOutsideTheFolderOrAnotherThanWasLaidIsSaid(@TempDir Path elsewhere) throws Exception {
+        Path outside = Files.move(png(), elsewhere.resolve("field.png"));
+        Files.copy(outside, folder.resolve("other.png"));
+        show(outside.toString(), null);
+        Patience.await("it is said", () -> editor.notice().contains("outside the folder of the project"));
+        show("other.png", "0".repeat(64));
+        Patience.await("it is said", () -> editor.notice().contains("another file than was laid under the plan"));
+    }
+
+    private void show(String path, String sha256) {
+        BackgroundImage image = SlopewrightFactory.eINSTANCE.createBackgroundImage();
+        image.setId("image-" + images().size());
+        image.setPath(path);
+        image.setSha256(sha256);
+        image.setFirstColumnPx(0.0);
+        image.setFirstRowPx(0.0);
+        image.setSecondColumnPx((double) WIDTH);
+        image.setSecondRowPx(0.0);
+        image.setFirstPlace(EcoreUtil.copy(plan.element("runway-end-1", RunwayEnd.class).getThreshold()));
+        image.setSecondPlace(EcoreUtil.copy(plan.element("runway-end-2", RunwayEnd.class).getThreshold()));
+        editor.viewer().getEditDomain().getCommandStack().execute(new HistoryCommand(
+                AddChild.of(plan.document().project().getAerodrome(), SlopewrightPackage.Literals.AERODROME__BACKGROUND_IMAGES, image)));
     }
 
     /** Files that once made a reader fail with something else than a reason. */

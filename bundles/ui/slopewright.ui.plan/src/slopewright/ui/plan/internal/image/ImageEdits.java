@@ -1,14 +1,8 @@
 package slopewright.ui.plan.internal.image;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +19,7 @@ import slopewright.model.BackgroundImage;
 import slopewright.model.Place;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.io.ProjectPicture;
 import slopewright.siting.SitingException;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.plan.internal.Messages;
@@ -33,7 +28,6 @@ import slopewright.ui.plan.internal.PlanContext;
 /** The edits that lay a picture under a plan and scale it. */
 final class ImageEdits {
 
-    private static final int BUFFER = 1 << 16;
     private static final String USUAL_REFERENCE = "WGS84";
 
     private final PlanContext context;
@@ -53,12 +47,14 @@ final class ImageEdits {
         return reference().equals(USUAL_REFERENCE);
     }
 
-    /** Lays a picture under the plan as one edit, with its place where its tags say it in the project's coordinate reference. */
-    BackgroundImage add(Path file, Picture picture, Optional<GeoTags> tags) throws IOException {
+    /**
+     * Lays a picture under the plan as one edit, with its place where its tags say it in the project's coordinate reference. A file from
+     * elsewhere is copied beside the project.
+     */
+    BackgroundImage add(Path project, Path file, Picture picture, Optional<GeoTags> tags) throws IOException {
         BackgroundImage image = SlopewrightFactory.eINSTANCE.createBackgroundImage();
         image.setName(String.valueOf(file.getFileName()));
-        image.setPath(stored(file.toAbsolutePath().normalize()));
-        image.setSha256(sha256(file));
+        ProjectPicture.name(image, project, file);
         if (tags.isPresent() && refusal(tags).isEmpty()) {
             image.setFirstColumnPx(0.0);
             image.setFirstRowPx(0.0);
@@ -89,26 +85,6 @@ final class ImageEdits {
 
     private void perform(RecordedEdit edit) {
         context.diagram().viewer().getEditDomain().getCommandStack().execute(new HistoryCommand(edit));
-    }
-
-    /** Returns the path as it is kept: beside the project where the file lies there or below. */
-    private String stored(Path file) {
-        Optional<Path> folder = context.document().path().map(path -> path.toAbsolutePath().getParent());
-        Path kept = folder.filter(file::startsWith).map(path -> path.relativize(file)).orElse(file);
-        return kept.toString().replace('\\', '/');
-    }
-
-    private static String sha256(Path file) throws IOException {
-        try (InputStream in = Files.newInputStream(file);
-                DigestInputStream digest = new DigestInputStream(in, MessageDigest.getInstance("SHA-256"))) {
-            byte[] buffer = new byte[BUFFER];
-            while (digest.read(buffer) >= 0) {
-                continue;
-            }
-            return HexFormat.of().formatHex(digest.getMessageDigest().digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IOException(e);
-        }
     }
 
     /**

@@ -1,7 +1,7 @@
 package slopewright.ui.plan.internal.image;
 
 import java.io.IOException;
-import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,6 +21,8 @@ import org.eclipse.swt.widgets.Control;
 
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.BackgroundImage;
+import slopewright.model.io.ProjectPicture;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
@@ -34,9 +36,17 @@ public final class ImageLayer extends Figure {
 
     private final PlanContext context;
     private final Control control;
-    private final Map<Path, Loaded> loaded = new HashMap<>();
-    private final Set<Path> pending = new HashSet<>();
+    private final Map<Key, Loaded> loaded = new HashMap<>();
+    private final Set<Key> pending = new HashSet<>();
     private final Map<BackgroundImage, ImagePlacement> provisional = new HashMap<>();
+
+    /** Which file with which content. */
+    private record Key(String path, String sha256) {
+
+        static Key of(BackgroundImage image) {
+            return new Key(String.valueOf(image.getPath()), image.getSha256());
+        }
+    }
 
     /** A picture for the screen with the size of its file. */
     private record Loaded(Image image, Picture picture) {
@@ -62,46 +72,45 @@ public final class ImageLayer extends Figure {
         return context.project().getAerodrome() == null ? List.of() : context.project().getAerodrome().getBackgroundImages();
     }
 
-    /** Returns the file of a picture: beside the project unless its path is absolute. */
-    Optional<Path> file(BackgroundImage image) {
-        try {
-            Path path = Path.of(String.valueOf(image.getPath()));
-            Optional<Path> folder = context.document().path().map(Path::getParent);
-            return Optional.of(path.isAbsolute() || folder.isEmpty() ? path : folder.get().resolve(path).normalize());
-        } catch (InvalidPathException e) {
-            return Optional.empty();
-        }
+    private Path file(Key key) throws IOException {
+        Path project = context.document().path().orElseThrow(() -> new NoSuchFileException(key.path()));
+        return ProjectPicture.of(project, key.path(), Optional.ofNullable(key.sha256()));
     }
 
-    /** Returns the picture of a file, read at once. */
-    Picture load(Path file) throws IOException {
-        Loaded known = loaded.get(file);
+    /**
+     * Returns the picture of a file, read at once.
+     *
+     * @throws IOException where the file is none that may be shown, or cannot be read; the reason says so
+     */
+    Picture load(BackgroundImage image) throws IOException {
+        Key key = Key.of(image);
+        Loaded known = loaded.get(key);
         if (known != null) {
             return known.picture();
         }
-        Picture picture = Picture.read(file);
-        keep(file, picture);
+        Picture picture = Picture.read(file(key));
+        keep(key, picture);
         return picture;
     }
 
-    private void keep(Path file, Picture picture) {
-        Loaded old = loaded.put(file, new Loaded(new Image(control.getDisplay(), picture.data()), picture));
+    private void keep(Key key, Picture picture) {
+        Loaded old = loaded.put(key, new Loaded(new Image(control.getDisplay(), picture.data()), picture));
         if (old != null) {
             old.image().dispose();
         }
         repaint();
     }
 
-    private void loadSoon(Path file) {
-        if (!pending.add(file)) {
+    private void loadSoon(Key key) {
+        if (!pending.add(key)) {
             return;
         }
         ICoreRunnable work = monitor -> {
             try {
-                Picture picture = Picture.read(file);
-                onControl(() -> keep(file, picture));
+                Picture picture = Picture.read(file(key));
+                onControl(() -> keep(key, picture));
             } catch (IOException e) {
-                onControl(() -> context.notice(Messages.get("image.unreadable", file.getFileName(), e.getMessage())));
+                onControl(() -> context.notice(Messages.get("image.unreadable", key.path(), MessageTexts.reason(e))));
             }
         };
         Job job = Job.createSystem(Messages.get("image.loading"), work);
@@ -147,11 +156,11 @@ public final class ImageLayer extends Figure {
     protected void paintFigure(Graphics graphics) {
         for (BackgroundImage image : images()) {
             Optional<ImagePlacement> placement = placement(image);
-            Optional<Path> file = file(image);
-            if (!Boolean.TRUE.equals(image.getHidden()) && placement.isPresent() && file.isPresent()) {
-                Loaded known = loaded.get(file.get());
+            if (!Boolean.TRUE.equals(image.getHidden()) && placement.isPresent()) {
+                Key key = Key.of(image);
+                Loaded known = loaded.get(key);
                 if (known == null) {
-                    loadSoon(file.get());
+                    loadSoon(key);
                 } else {
                     paint(graphics, image, placement.get(), known);
                 }

@@ -24,6 +24,7 @@ import slopewright.model.BackgroundImage;
 import slopewright.model.Place;
 import slopewright.model.SlopewrightFactory;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.plan.internal.Messages;
@@ -88,10 +89,16 @@ public final class ImageScaling {
             context.notice(Messages.get("image.no-place"));
             return;
         }
+        Optional<Path> project = context.document().path();
+        if (project.isEmpty()) {
+            context.notice(Messages.get("image.save-first"));
+            return;
+        }
         try {
-            Picture picture = layer.load(file.toAbsolutePath().normalize());
+            Picture picture = Picture.read(file);
             Optional<GeoTags> tags = GeoTags.read(file);
-            BackgroundImage image = edits.add(file, picture, tags);
+            BackgroundImage image = edits.add(project.get(), file, picture, tags);
+            layer.load(image);
             if (ImagePlacement.of(context, image).isEmpty()) {
                 String reason = edits.refusal(tags);
                 start();
@@ -100,7 +107,7 @@ public final class ImageScaling {
                 context.notice(Messages.get("image.geo-placed", edits.reference()));
             }
         } catch (IOException | IllegalArgumentException e) {
-            context.notice(Messages.get("image.unreadable", file.getFileName(), String.valueOf(e.getMessage())));
+            context.notice(Messages.get("image.unreadable", file.getFileName(), MessageTexts.reason(e)));
         }
     }
 
@@ -114,10 +121,10 @@ public final class ImageScaling {
         BackgroundImage image = images.get(images.size() - 1);
         try {
             if (layer.placement(image).isEmpty()) {
-                layer.showProvisionally(image, layer.load(layer.file(image).orElseThrow(() -> new IOException(image.getPath()))));
+                layer.showProvisionally(image, layer.load(image));
             }
         } catch (IOException e) {
-            context.notice(Messages.get("image.unreadable", image.getPath(), String.valueOf(e.getMessage())));
+            context.notice(Messages.get("image.unreadable", image.getPath(), MessageTexts.reason(e)));
             return;
         }
         current = Optional.of(image);
