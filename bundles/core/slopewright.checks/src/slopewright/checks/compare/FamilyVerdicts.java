@@ -106,6 +106,9 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, PlaceS
         Project copy = Projects.project(aid).orElseThrow();
         copy.getAerodrome().getCircuits().forEach(circuit -> circuit.getAids().clear());
         copy.setStage(Stage.DESIGN);
+        // what was read at the indicator that stands there is not of the one that is proposed
+        aid.getInspections().clear();
+        aid.getUnits().forEach(unit -> unit.setMeasured(null));
         Projects.hosts(copy).forEach(host -> host.getAids().removeIf(stands -> stands != aid));
         Ids.elements(aid).forEach(element -> element.setId(null));
         aid.setRuleSetKey(candidate.rules().key() + ":" + candidate.rules().edition());
