@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.ValueConfirmation;
@@ -15,6 +16,7 @@ import slopewright.standards.CitedValue;
 import slopewright.standards.OwnRuleSets;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.standards.RulesException;
 import slopewright.standards.StandardsException;
 
 /**
@@ -39,12 +41,12 @@ public final class ProjectRules {
      */
     public static RuleSet of(Project project, Optional<String> name) {
         String key = name.orElseGet(() -> project.getRuleSetKey() == null ? DEFAULT : stored(project.getRuleSetKey()));
-        RuleSet rules = find(project, key).orElseThrow(() -> new IllegalArgumentException("there is no rule set '" + key + "'; known are "
-                + String.join(", ", RuleSets.names())));
+        RuleSet rules = find(project, key).orElseThrow(() -> new RulesException(Message.said("rules.none", key,
+                String.join(", ", RuleSets.names()))));
         for (ValueOverride override : project.getOverrides()) {
             if (override.getRuleSetKey() == null || isFor(rules, override.getRuleSetKey())) {
                 if (override.getValue() == null || override.getValueKey() == null) {
-                    throw new IllegalArgumentException("the override " + override.getId() + " has no value or names none");
+                    throw new RulesException(Message.said("rules.empty-override", override.getId()));
                 }
                 rules = rules.withOverride(override.getValueKey(), override.getValue(), text(override.getReason(), override.getPerson(),
                         override.getDate()));
@@ -131,7 +133,7 @@ public final class ProjectRules {
         } catch (InvalidPathException e) {
             return Optional.empty();
         } catch (StandardsException e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
+            throw new RulesException(e.reason());
         }
     }
 
@@ -144,7 +146,7 @@ public final class ProjectRules {
         try {
             return ownFolder(project).map(OwnRuleSets::read);
         } catch (StandardsException e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
+            throw new RulesException(e.reason());
         }
     }
 

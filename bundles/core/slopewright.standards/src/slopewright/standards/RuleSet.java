@@ -133,7 +133,7 @@ public final class RuleSet {
      */
     public CitedValue value(String key) {
         return find(key).orElseThrow(
-                () -> new IllegalArgumentException("rule set " + descriptor.key() + " (" + descriptor.edition() + ") gives no " + key));
+                () -> new RulesException(Message.said("rules.no-value", descriptor.key(), descriptor.edition(), key)));
     }
 
     /** Returns all choices in the order of their keys. */
@@ -264,7 +264,7 @@ public final class RuleSet {
 
     private RuleSet withChoice(CitedChoice old, double place, Source source) {
         RuleChoice word = old.word().kind().words().stream().filter(choice -> choice.place() == place).findFirst().orElseThrow(
-                () -> new IllegalArgumentException(old.key() + " has no choice " + place));
+                () -> new RulesException(Message.said("rules.no-choice", old.key(), place)));
         SortedMap<String, CitedChoice> changed = new TreeMap<>(choices);
         Argument was = CitedText.instead(old);
         changed.put(old.key(), new CitedChoice(word, new Citation(old.key(), source, CitedText.of(""), Provenance.OVERRIDE, was, "")));

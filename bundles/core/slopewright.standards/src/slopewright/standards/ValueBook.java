@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import slopewright.messages.Message;
 import slopewright.standards.internal.BookReader;
 
 /**
@@ -236,7 +237,7 @@ public record ValueBook(List<Entry> entries, String sha256) {
         try {
             bytes = Files.readAllBytes(file);
         } catch (IOException e) {
-            throw new StandardsException(file.toString(), 0, "cannot be read: " + e.getMessage());
+            throw new StandardsException(file.toString(), 0, Message.said("rule-file.unread", e));
         }
         return new ValueBook(BookReader.read(file.toString(), new String(bytes, StandardCharsets.UTF_8)), hash(bytes));
     }

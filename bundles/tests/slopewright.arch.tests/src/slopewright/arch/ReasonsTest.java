@@ -17,8 +17,8 @@ class ReasonsTest {
 
     /** What carries a reason to people. Its argument ends where its brackets close. */
     private static final Pattern REFUSING = Pattern.compile("(?:new (?:ExchangeException|RefusedException|EditException|ReportException"
-            + "|ProjectFileException|RefusedFileException|FileSystemException|UnwritableException|Fault|Broken)"
-            + "|TemplateFault\\.in|\\berror|\\bfault|\\bwhole|\\brefuse|\\brequire|\\.note|\\.skip)\\(");
+            + "|ProjectFileException|RulesException|RefusedFileException|FileSystemException|UnwritableException|Fault|Broken)"
+            + "|TemplateFault\\.in|\\berror|\\bfault|\\bheadFault|\\brefused|\\bwhole|\\brefuse|\\brequire|\\.note|\\.skip)\\(");
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
     /** A sentence, and no option, key, ending or command. */
     private static final Pattern WORDS = Pattern.compile(".*\\p{L}{2,} \\p{L}{2,}.*");
@@ -29,7 +29,7 @@ class ReasonsTest {
         Set<String> found = new TreeSet<>();
         int[] looked = {0};
         for (String bundle : List.of("core/slopewright.exchange", "core/slopewright.model", "core/slopewright.report",
-                "app/slopewright.edit")) {
+                "core/slopewright.standards", "app/slopewright.edit")) {
             for (Path file : SourceTree.files(SourceTree.root().resolve("bundles").resolve(bundle).resolve("src"), ".java")) {
                 String text = SourceTree.text(file);
                 REFUSING.matcher(text).results().forEach(match -> {

@@ -2,6 +2,7 @@ package slopewright.standards;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,12 +10,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import slopewright.messages.MessageRenderer;
 
 /** An organisation's own rule set; every name and number of it is invented. */
 class OwnRuleSetsTest {
@@ -61,8 +65,14 @@ class OwnRuleSetsTest {
     void whatIsWrongIsRefusedWithFileAndLine(String file, String from, String to, String message) throws IOException {
         Path changed = folder.resolve(file);
         Files.writeString(changed, Files.readString(changed).replace(from, to));
-        String said = assertThrows(StandardsException.class, () -> OwnRuleSets.read(folder)).getMessage();
+        StandardsException refused = assertThrows(StandardsException.class, () -> OwnRuleSets.read(folder));
+        String said = refused.getMessage();
         assertTrue(said.contains(message), said);
+        String german = MessageRenderer.of(Locale.GERMAN).render(refused.reason());
+        int place = said.indexOf(": ");
+        assertEquals(said.substring(0, place), german.substring(0, place), "file and line");
+        assertNotEquals(said, german);
+        assertFalse(german.matches(".*\\b(the|not|names|is|given)\\b.*"), german);
     }
 
     @Test

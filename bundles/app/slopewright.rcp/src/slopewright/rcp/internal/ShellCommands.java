@@ -74,7 +74,7 @@ public final class ShellCommands {
         try {
             window.getActivePage().openEditor(new WelcomeInput(), WelcomePage.ID);
         } catch (PartInitException e) {
-            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), e.getMessage());
+            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), MessageTexts.reason(e));
         }
     }
 
@@ -83,7 +83,7 @@ public final class ShellCommands {
         try {
             ProjectOpener.open(window, demoCopy(folder("demo")));
         } catch (IOException e) {
-            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), Messages.get("demo.failed", e.getMessage()));
+            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), Messages.get("demo.failed", MessageTexts.reason(e)));
         }
     }
 

@@ -28,18 +28,18 @@ public final class BookReader {
             ValueBook.Decision decision = decision(row);
             Optional<Double> own = row.isBlank("own_value") ? Optional.empty() : Optional.of(row.number("own_value"));
             if (decision == ValueBook.Decision.CORRECTED && own.isEmpty()) {
-                throw row.fault("a corrected value needs the number of the document in own_value");
+                throw row.fault("corrected");
             }
             if (decision == ValueBook.Decision.CORRECTED && row.isBlank("unit")) {
-                throw row.fault("a table cannot be corrected by one number: reject it, or lay an own rule set over it");
+                throw row.fault("corrected-table");
             }
             boolean explained = decision == ValueBook.Decision.OPEN || decision == ValueBook.Decision.CONFIRMED
                     || !row.text("reason").isBlank();
             if (!explained) {
-                throw row.fault("a value that is " + decision.key() + " needs a reason");
+                throw row.fault("unexplained", decision.key());
             }
             if (!seen.add(row.text("rule_set") + " " + row.text("key"))) {
-                throw row.fault("the value " + row.text("key") + " of " + row.text("rule_set") + " is listed twice");
+                throw row.fault("twice-in", row.text("key"), row.text("rule_set"));
             }
             entries.add(new ValueBook.Entry(row.text("rule_set"), row.text("key"), row.number("value"),
                     row.isBlank("unit") ? "" : row.text("unit"), row.text("provenance"), row.text("source"),
@@ -56,6 +56,6 @@ public final class BookReader {
                 return decision;
             }
         }
-        throw row.fault("decision is open, confirmed, corrected or rejected, not '" + row.text("decision") + "'");
+        throw row.fault("decision", row.text("decision"));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import slopewright.geometry.Decimals;
+import slopewright.messages.Message;
 import slopewright.standards.Provenance;
 import slopewright.standards.StandardsException;
 
@@ -40,7 +41,7 @@ final class HeadedCsv {
             try {
                 return Decimals.parse(fields.get(column));
             } catch (IllegalArgumentException e) {
-                throw fault(column + ": " + e.getMessage());
+                throw fault("field", column, e);
             }
         }
 
@@ -48,12 +49,13 @@ final class HeadedCsv {
             try {
                 return Provenance.of(fields.get(column));
             } catch (IllegalArgumentException e) {
-                throw fault(column + ": " + e.getMessage());
+                throw fault("no-provenance", column, fields.get(column));
             }
         }
 
-        StandardsException fault(String reason) {
-            return new StandardsException(file, line, reason);
+        /** Makes the exception for the row. */
+        StandardsException fault(String key, Object... values) {
+            return new StandardsException(file, line, said(key, values));
         }
     }
 
@@ -84,7 +86,7 @@ final class HeadedCsv {
                 readHead(line, number);
             } else if (!named) {
                 if (!List.of(line.split(",", -1)).equals(columns)) {
-                    throw new StandardsException(file, number, "expected the columns " + String.join(",", columns) + " but found " + line);
+                    throw fault(number, "columns", String.join(",", columns), line);
                 }
                 named = true;
             } else {
@@ -92,14 +94,14 @@ final class HeadedCsv {
             }
         }
         if (!named || rows.isEmpty()) {
-            throw new StandardsException(file, number, "holds no rows");
+            throw fault(number, "no-rows");
         }
     }
 
     private void readHead(String line, int number) {
         int colon = line.indexOf(':');
         if (colon < 0) {
-            throw new StandardsException(file, number, "a head line reads '# name: text'");
+            throw fault(number, "head-line");
         }
         String name = line.substring(1, colon).strip();
         head.put(name, line.substring(colon + 1).strip());
@@ -109,7 +111,7 @@ final class HeadedCsv {
     private Row row(String line, int number, List<String> columns) {
         List<String> fields = fields(line, number);
         if (fields.size() != columns.size()) {
-            throw new StandardsException(file, number, "holds " + fields.size() + " fields where " + columns.size() + " are expected");
+            throw fault(number, "fields", fields.size(), columns.size());
         }
         Map<String, String> named = new LinkedHashMap<>();
         for (int i = 0; i < fields.size(); i++) {
@@ -139,7 +141,7 @@ final class HeadedCsv {
             }
         }
         if (quoted) {
-            throw new StandardsException(file, number, "a double quote is not closed");
+            throw fault(number, "quote");
         }
         fields.add(field.toString());
         return fields;
@@ -156,7 +158,7 @@ final class HeadedCsv {
     String head(String name) {
         String text = head.get(name);
         if (text == null) {
-            throw new StandardsException(file, 1, "the head line '# " + name + ": ...' is missing");
+            throw fault(1, "no-head", name);
         }
         return text;
     }
@@ -165,11 +167,21 @@ final class HeadedCsv {
         try {
             return Provenance.of(head(name));
         } catch (IllegalArgumentException e) {
-            throw headFault(name, e.getMessage());
+            throw headFault(name, "no-provenance", name, head(name));
         }
     }
 
-    StandardsException headFault(String name, String reason) {
-        return new StandardsException(file, headLines.getOrDefault(name, 1), reason);
+    /** Makes the exception for a head line. */
+    StandardsException headFault(String name, String key, Object... values) {
+        return fault(headLines.getOrDefault(name, 1), key, values);
+    }
+
+    private StandardsException fault(int line, String key, Object... values) {
+        return new StandardsException(file, line, said(key, values));
+    }
+
+    /** Returns why a file of a rule set or a book is refused. */
+    static Message said(String key, Object... values) {
+        return Message.said("rule-file." + key, values);
     }
 }

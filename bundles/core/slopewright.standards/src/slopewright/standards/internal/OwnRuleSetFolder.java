@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import slopewright.messages.Argument;
@@ -53,6 +54,10 @@ public final class OwnRuleSetFolder {
         return folder.resolve(name).toString();
     }
 
+    private StandardsException refused(String name, int line, String key, Object... values) {
+        return new StandardsException(file(name), line, HeadedCsv.said(key, values));
+    }
+
     private Optional<String> find(String name) {
         Path file = folder.resolve(name);
         if (!Files.isRegularFile(file)) {
@@ -61,7 +66,7 @@ public final class OwnRuleSetFolder {
         try {
             return Optional.of(Files.readString(file, StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new StandardsException(file.toString(), 0, "cannot be read as UTF-8 text: " + e.getMessage());
+            throw refused(name, 0, "no-text", e);
         }
     }
 
@@ -70,11 +75,10 @@ public final class OwnRuleSetFolder {
             List<String> strange = files.map(path -> path.getFileName().toString())
                     .filter(name -> !FILES.contains(name) && !name.startsWith(".") && !name.endsWith(".md")).sorted().toList();
             if (!strange.isEmpty()) {
-                throw new StandardsException(file(strange.get(0)), 0, "is no file of a rule set; known are " + String.join(", ",
-                        FILES.stream().sorted().toList()));
+                throw refused(strange.get(0), 0, "stranger", FILES.stream().sorted().collect(Collectors.joining(", ")));
             }
         } catch (IOException e) {
-            throw new StandardsException(folder.toString(), 0, "is no folder that can be read");
+            throw refused("", 0, "no-folder");
         }
     }
 
@@ -83,15 +87,13 @@ public final class OwnRuleSetFolder {
         Properties properties = properties();
         String over = need(properties, "over");
         RuleSet base = RuleSets.find(over).filter(found -> over.equals(found.key() + ":" + found.edition()))
-                .orElseThrow(() -> new StandardsException(file(PROPERTIES), line("over"),
-                        "over names no shipped rule set with its edition: '"
-                        + over + "'"));
+                .orElseThrow(() -> refused(PROPERTIES, line("over"), "over", over));
         String key = need(properties, "key");
         if (RuleSets.all().stream().anyMatch(shipped -> shipped.key().equals(key))) {
-            throw new StandardsException(file(PROPERTIES), line("key"), "the key '" + key + "' is that of a shipped rule set");
+            throw refused(PROPERTIES, line("key"), "shipped-key", key);
         }
         if (!key.matches("[a-z][a-z0-9-]*") || !need(properties, "edition").matches("[A-Za-z0-9.-]+")) {
-            throw new StandardsException(file(PROPERTIES), line("key"), "key and edition consist of letters, digits and dashes");
+            throw refused(PROPERTIES, line("key"), "key-form");
         }
         Source source = new Source(key, CitedText.of(need(properties, "document") + ", " + need(properties, "person") + ", "
                 + need(properties, "date")), CitedText.of(need(properties, "edition")));
@@ -114,15 +116,15 @@ public final class OwnRuleSetFolder {
 
     private Properties properties() {
         Properties properties = new Properties();
-        String text = find(PROPERTIES).orElseThrow(() -> new StandardsException(file(PROPERTIES), 0, "is missing"));
+        String text = find(PROPERTIES).orElseThrow(() -> refused(PROPERTIES, 0, "absent"));
         try {
             properties.load(new StringReader(text));
         } catch (IOException | IllegalArgumentException e) {
-            throw new StandardsException(file(PROPERTIES), 0, "cannot be read: " + e.getMessage());
+            throw refused(PROPERTIES, 0, "unread", e);
         }
         for (String name : properties.stringPropertyNames()) {
             if (!KEYS.contains(name)) {
-                throw new StandardsException(file(PROPERTIES), line(name), "'" + name + "' is not known here");
+                throw refused(PROPERTIES, line(name), "unknown", name);
             }
         }
         return properties;
@@ -131,7 +133,7 @@ public final class OwnRuleSetFolder {
     private String need(Properties properties, String key) {
         String text = properties.getProperty(key);
         if (text == null || text.isBlank()) {
-            throw new StandardsException(file(PROPERTIES), 0, "gives no " + key);
+            throw refused(PROPERTIES, 0, "lacks", key);
         }
         return text.strip();
     }
@@ -148,19 +150,19 @@ public final class OwnRuleSetFolder {
 
     /** Reads what differs: each must be a value or choice of the rule set below, in its unit, and give its clause. */
     private void readOwn(RuleSet base, Source source, Map<String, CitedValue> values, Map<String, CitedChoice> choices) {
-        String text = find(VALUES).orElseThrow(() -> new StandardsException(file(VALUES), 0, "is missing"));
+        String text = find(VALUES).orElseThrow(() -> refused(VALUES, 0, "absent"));
         Set<String> listed = new HashSet<>();
         for (HeadedCsv.Row row : HeadedCsv.read(file(VALUES), text, RuleSetLoader.VALUE_COLUMNS).rows()) {
             String key = row.text("key");
-            String unit = base.unit(key).orElseThrow(() -> row.fault("the rule set below has no value " + key));
+            String unit = base.unit(key).orElseThrow(() -> row.fault("not-below", key));
             if (!unit.equals(row.text("unit"))) {
-                throw row.fault(key + " is given in " + unit + ", not in '" + row.text("unit") + "'");
+                throw row.fault("other-unit", key, unit, row.text("unit"));
             }
             if (row.text("clause").isBlank() || row.isBlank("clause")) {
-                throw row.fault(key + " names no clause");
+                throw row.fault("no-clause", key);
             }
             if (!listed.add(key)) {
-                throw row.fault("the value " + key + " is listed twice");
+                throw row.fault("twice", key);
             }
             Argument instead = base.find(key).map(CitedText::instead).or(() -> base.choice(key).map(CitedText::instead)).orElseThrow();
             Argument note = row.text("note").isBlank() ? instead

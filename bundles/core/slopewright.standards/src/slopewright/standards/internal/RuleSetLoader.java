@@ -116,7 +116,7 @@ public final class RuleSetLoader {
         for (HeadedCsv.Row row : HeadedCsv.read("sources.csv", text("sources.csv"), SOURCE_COLUMNS).rows()) {
             Source source = new Source(row.text("key"), CitedText.of(row.text("title")), CitedText.of(row.text("edition")));
             if (found.put(source.key(), source) != null) {
-                throw row.fault("the source " + source.key() + " is listed twice");
+                throw row.fault("source-twice", source.key());
             }
         }
         return found;
@@ -203,7 +203,7 @@ public final class RuleSetLoader {
             String key = row.text("key");
             Citation citation = citation(key, row.text("source"), row.text("clause"), row.text("provenance"), row.text("note"), row::fault);
             if (!listed.add(key)) {
-                throw row.fault("the value " + key + " is listed twice");
+                throw row.fault("twice", key);
             }
             if (isChoice(row)) {
                 choices.put(key, new CitedChoice(word(row), citation));
@@ -215,10 +215,10 @@ public final class RuleSetLoader {
 
     private static String unit(HeadedCsv.Row row) {
         if (!UNITS.contains(row.text("unit"))) {
-            throw row.fault("'" + row.text("unit") + "' is no unit of a rule set");
+            throw row.fault("no-unit", row.text("unit"));
         }
         if (!isOfKey(row.text("key"), row.text("unit"))) {
-            throw row.fault(row.text("key") + " is not given in " + row.text("unit"));
+            throw row.fault("not-in", row.text("key"), row.text("unit"));
         }
         return row.text("unit");
     }
@@ -238,20 +238,20 @@ public final class RuleSetLoader {
     static RuleChoice word(HeadedCsv.Row row) {
         String key = row.text("key");
         RuleChoice.Kind kind = RuleChoice.Kind.of(key).filter(found -> found.unit().equals(row.text("unit")))
-                .orElseThrow(() -> row.fault(key + " is no " + row.text("unit")));
-        return kind.words().stream().filter(word -> word.key().equals(row.text("value"))).findFirst().orElseThrow(() -> row.fault(key
-                + " is " + String.join(" or ", kind.words().stream().map(RuleChoice::key).toList()) + ", not '" + row.text("value") + "'"));
+                .orElseThrow(() -> row.fault("no-choice", key, row.text("unit")));
+        return kind.words().stream().filter(word -> word.key().equals(row.text("value"))).findFirst().orElseThrow(() -> row.fault("words",
+                key, String.join(", ", kind.words().stream().map(RuleChoice::key).toList()), row.text("value")));
     }
 
     private Citation citation(String key, String source, String clause, String provenance, String note, FaultMaker faults) {
         Source found = sources.get(source);
         if (found == null) {
-            throw faults.fault("the source " + source + " is not listed in sources.csv");
+            throw faults.fault("no-source", source);
         }
         try {
             return new Citation(key, found, CitedText.of(clause), Provenance.of(provenance), CitedText.of(note), "");
         } catch (IllegalArgumentException e) {
-            throw faults.fault(e.getMessage());
+            throw faults.fault("no-provenance", "provenance", provenance);
         }
     }
 
@@ -259,7 +259,7 @@ public final class RuleSetLoader {
     @FunctionalInterface
     interface FaultMaker {
 
-        StandardsException fault(String reason);
+        StandardsException fault(String key, Object... values);
     }
 
     /** Makes a citation of its parts. */

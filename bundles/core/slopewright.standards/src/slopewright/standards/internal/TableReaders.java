@@ -109,11 +109,11 @@ final class TableReaders {
                 contours.addAll(tables.remove(tables.size() - 1).contours());
                 PhotometryTable.Contour inner = contours.get(contours.size() - 1);
                 if (contour.intensityCd() >= inner.intensityCd() || contour.azimuthDeg() <= inner.azimuthDeg()) {
-                    throw row.fault("a contour lies inside the one before it, or is not weaker");
+                    throw row.fault("contour-order");
                 }
             }
             if (!(contour.intensityCd() > 0) || !(contour.azimuthDeg() > 0) || !(contour.elevationDeg() > 0)) {
-                throw row.fault("a contour needs an intensity and extents above zero");
+                throw row.fault("contour-empty");
             }
             contours.add(contour);
             tables.add(new PhotometryTable(families, row.text("colour"), condition, contours, citation));
@@ -128,7 +128,7 @@ final class TableReaders {
                 return value;
             }
         }
-        throw row.fault("'" + text + "' is no " + column);
+        throw row.fault("no-word", text, column);
     }
 
     private <T> Optional<T> first(List<String> columns, Function<HeadedCsv, T> reader, String... names) {
@@ -144,7 +144,7 @@ final class TableReaders {
 
     private Citation citation(HeadedCsv csv, String key) {
         return citations.make(key, csv.head("source"), csv.head("clause"), csv.headProvenance("provenance").key(), csv.head("title"),
-                reason -> csv.headFault("source", reason));
+                (why, values) -> csv.headFault("source", why, values));
     }
 
     private WheelClearanceTable wheelClearance(HeadedCsv csv) {
@@ -163,16 +163,16 @@ final class TableReaders {
         Citation desired = csv.findHead("desired.provenance").isEmpty() ? printed
                 : citations.make("table.wheel-clearance-desired", csv.head("source"), csv.head("clause"),
                         csv.headProvenance("desired.provenance").key(), csv.head("desired.note"),
-                        reason -> csv.headFault("desired.provenance", reason));
+                        (why, values) -> csv.headFault("desired.provenance", why, values));
         return new WheelClearanceTable(groups, printed, desired);
     }
 
     private static double checkBand(HeadedCsv.Row row, double reached, double from, double below) {
         if (from != reached) {
-            throw row.fault("the band starts at " + from + " where the one before it ends at " + reached);
+            throw row.fault("band-start", from, reached);
         }
         if (below <= from) {
-            throw row.fault("the band ends at " + below + ", not above its start " + from);
+            throw row.fault("band-end", below, from);
         }
         return below;
     }
@@ -194,7 +194,7 @@ final class TableReaders {
             int code = (int) row.number("code");
             boolean twice = rows.stream().anyMatch(other -> other.instrument() == instrument && other.code() == code);
             if (code != row.number("code") || code < 1 || code > 4 || twice) {
-                throw row.fault("the column for this approach and code number is there twice, or the code number is none");
+                throw row.fault("code");
             }
             rows.add(new SurfaceTable.Row(instrument, code, row.number("inner_edge_m"), row.number("start_m"),
                     row.number("divergence_percent"), row.number("total_length_m"), slopes, innerEdges, lengths,
@@ -203,7 +203,7 @@ final class TableReaders {
         }
         String start = csv.head("start");
         if (!List.of("threshold", "indicator").contains(start)) {
-            throw csv.headFault("start", "the surface starts from the threshold or the indicator, not from '" + start + "'");
+            throw csv.headFault("start", "start", start);
         }
         return new SurfaceTable(rows, "indicator".equals(start), citation(csv, "table.surface"));
     }
@@ -224,7 +224,7 @@ final class TableReaders {
     private static boolean choice(HeadedCsv.Row row, String column, String no, String yes) {
         String text = row.text(column);
         if (!text.equals(no) && !text.equals(yes)) {
-            throw row.fault(column + " is " + no + " or " + yes + ", not '" + text + "'");
+            throw row.fault("one-of", column, no, yes, text);
         }
         return text.equals(yes);
     }
@@ -256,7 +256,7 @@ final class TableReaders {
         List<CrossingHeightTable.Group> groups = new ArrayList<>();
         for (HeadedCsv.Row row : csv.rows()) {
             if (row.number("group") != groups.size() + 1) {
-                throw row.fault("group " + (groups.size() + 1) + " is expected here");
+                throw row.fault("group", groups.size() + 1);
             }
             groups.add(new CrossingHeightTable.Group(groups.size() + 1, row.number("cockpit_to_wheel_ft"), row.number("crossing_height_ft"),
                     row.number("tolerance_above_ft"), row.number("tolerance_below_ft")));

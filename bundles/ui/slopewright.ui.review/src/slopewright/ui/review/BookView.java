@@ -31,6 +31,7 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.standards.ValueBook;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.LateView;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -157,7 +158,7 @@ public final class BookView extends LateView {
             say(desk.map(BookDesk::state).orElse(Messages.get(document.isPresent() ? "book.unchecked" : "book.noProject")));
         } catch (IllegalArgumentException e) {
             desk = Optional.empty();
-            say(String.valueOf(e.getMessage()));
+            say(MessageTexts.reason(e));
         }
         table.show(desk.map(BookDesk::rows).orElse(List.of()));
         updateDetails();

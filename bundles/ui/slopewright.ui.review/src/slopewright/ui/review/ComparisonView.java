@@ -337,7 +337,7 @@ public final class ComparisonView extends LateView {
             options = where.stream().flatMap(each -> byRuleSet() ? ruleSets(snapshot, each).stream()
                     : chosenSides().stream().flatMap(side -> families(snapshot, each, side).stream())).toList();
         } catch (IllegalArgumentException e) {
-            tell(e.getMessage());
+            tell(MessageTexts.reason(e));
             return;
         }
         outdated = false;

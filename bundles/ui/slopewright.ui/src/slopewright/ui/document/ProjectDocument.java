@@ -24,8 +24,7 @@ import slopewright.evaluation.Attempt;
 import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
-import slopewright.messages.Message;
-import slopewright.messages.Words;
+import slopewright.messages.Reasoned;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.Project;
@@ -225,7 +224,7 @@ public final class ProjectDocument {
         try {
             return Attempt.success(evaluation().aid(aid));
         } catch (IllegalArgumentException e) {
-            return Attempt.failure(Message.of("plain", Words.name(e.getMessage())));
+            return Attempt.failure(Reasoned.of(e));
         }
     }
 

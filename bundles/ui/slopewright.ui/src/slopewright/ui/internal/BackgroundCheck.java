@@ -25,6 +25,7 @@ import slopewright.evaluation.EvaluationCache;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
+import slopewright.ui.MessageTexts;
 
 /**
  * Checks a project in the background on a copy that follows its edits, and keeps unsaved work. The latest edit wins: a check that is
@@ -276,7 +277,7 @@ public final class BackgroundCheck {
             }
             proposed.ifPresent(change -> tryOut(change, copy.copy()));
         } catch (IllegalArgumentException e) {
-            deliver(taken.number, () -> problems.accept(e.getMessage()));
+            deliver(taken.number, () -> problems.accept(MessageTexts.reason(e)));
         } catch (RuntimeException e) {
             deliver(taken.number, () -> problems.accept("a rule failed: " + e));
             status = new Status(IStatus.ERROR, "slopewright.ui", "The project could not be checked", e);

@@ -88,7 +88,7 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
             } catch (InvalidPathException e) {
                 return Messages.get("units.own-rules.no-folder", typed);
             } catch (StandardsException e) {
-                return e.getMessage();
+                return MessageTexts.reason(e);
             }
         }
     }

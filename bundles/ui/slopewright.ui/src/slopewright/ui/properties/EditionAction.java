@@ -15,6 +15,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 
 /**
@@ -48,7 +49,7 @@ final class EditionAction extends Action {
         try {
             changes = VerdictChanges.of(document, moved -> MoveToEdition.of(moved).execute());
         } catch (IllegalArgumentException e) {
-            MessageDialog.openError(Display.getCurrent().getActiveShell(), title, e.getMessage());
+            MessageDialog.openError(Display.getCurrent().getActiveShell(), title, MessageTexts.reason(e));
             return;
         }
         if (new EditionDialog(Display.getCurrent().getActiveShell(), title, question(target, changes),

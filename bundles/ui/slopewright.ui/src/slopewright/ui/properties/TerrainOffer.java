@@ -65,7 +65,7 @@ public final class TerrainOffer {
             MessageDialog.openInformation(shell, title, PropertyTexts.get("terrain.none", MessageTexts.label(end),
                     MessageTexts.of(e.reason())));
         } catch (IllegalArgumentException e) {
-            MessageDialog.openInformation(shell, title, PropertyTexts.get("terrain.none", MessageTexts.label(end), e.getMessage()));
+            MessageDialog.openInformation(shell, title, PropertyTexts.get("terrain.none", MessageTexts.label(end), MessageTexts.reason(e)));
         }
     }
 

@@ -102,7 +102,7 @@ abstract class DraftPage extends WizardPage {
             return outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET).findFirst()
                     .map(outcome -> outcome.rule() + ": " + MessageTexts.of(outcome.explanation()));
         } catch (IllegalArgumentException e) {
-            return Optional.of(e.getMessage());
+            return Optional.of(MessageTexts.reason(e));
         }
     }
 

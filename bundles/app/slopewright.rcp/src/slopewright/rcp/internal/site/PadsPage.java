@@ -228,7 +228,7 @@ final class PadsPage extends DraftPage {
         } catch (SitingException e) {
             return Optional.of(MessageTexts.of(e.reason()));
         } catch (IllegalArgumentException e) {
-            return Optional.of(e.getMessage());
+            return Optional.of(MessageTexts.reason(e));
         }
         return super.problem();
     }

@@ -126,7 +126,7 @@ public final class SiteDraft {
                     : Optional.of(Messages.get("site.range", label, format.showWithUnit(number.min(), quantity(number)),
                             format.showWithUnit(number.max(), quantity(number))));
         } catch (IllegalArgumentException e) {
-            return Optional.of(label + ": " + e.getMessage());
+            return Optional.of(label + ": " + MessageTexts.reason(e));
         }
     }
 

@@ -122,7 +122,7 @@ final class SitePage extends DraftPage {
             try {
                 draft().start(templates.get(index - 1).load());
             } catch (IOException e) {
-                unread = Optional.of(e.getMessage());
+                unread = Optional.of(MessageTexts.reason(e));
             }
         }
         started = index;

@@ -18,6 +18,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.plan.internal.PlanContext;
@@ -91,7 +92,7 @@ final class ArrangeActions {
         try {
             selection.aid().ifPresent(aid -> perform(edit.apply(aid)));
         } catch (SitingException | IllegalArgumentException e) {
-            context.notice(e.getMessage());
+            context.notice(MessageTexts.reason(e));
         }
     }
 
@@ -103,7 +104,7 @@ final class ArrangeActions {
             edit.ifPresent(this::perform);
             edit.flatMap(CopyAid::made).filter(made -> Projects.project(made).isPresent()).ifPresent(made -> revealer.reveal(made.getId()));
         } catch (SitingException | IllegalArgumentException e) {
-            context.notice(e.getMessage());
+            context.notice(MessageTexts.reason(e));
         }
     }
 

@@ -18,6 +18,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.WorldBox;
 
 /**
@@ -51,7 +52,7 @@ public final class PlanPlaces {
             plane = PlanPlane.of(project, plane);
         } catch (SitingException e) {
             plane = Optional.empty();
-            problem = Optional.of(e.getMessage());
+            problem = Optional.of(MessageTexts.reason(e));
         }
     }
 

@@ -103,7 +103,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
                     proposal.get().problem().get())
                     : AddAid.solve(host, key, context.rules(), proposal.get().side());
         } catch (SitingException | IllegalArgumentException e) {
-            return new Refusal(label, e.getMessage());
+            return new Refusal(label, MessageTexts.reason(e));
         }
     }
 
@@ -124,7 +124,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
         try {
             return AddObstacle.at(host.get(), top, Messages.get("place.obstacle-name", number));
         } catch (SitingException e) {
-            return new Refusal("Add obstacle", e.getMessage());
+            return new Refusal("Add obstacle", MessageTexts.reason(e));
         }
     }
 
@@ -154,7 +154,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
                 show(proposal.get(), key, at);
             }
         } catch (IllegalArgumentException e) {
-            feedback.show(List.of(), List.of(Line.of(e.getMessage(), false)), at);
+            feedback.show(List.of(), List.of(Line.of(MessageTexts.reason(e), false)), at);
         }
     }
 

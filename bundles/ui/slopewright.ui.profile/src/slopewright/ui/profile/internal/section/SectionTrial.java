@@ -117,7 +117,7 @@ public final class SectionTrial {
         } catch (SitingException e) {
             return failed(MessageTexts.of(e.reason()));
         } catch (IllegalArgumentException e) {
-            return failed(String.valueOf(e.getMessage()));
+            return failed(MessageTexts.reason(e));
         } finally {
             trial.undo();
         }

@@ -39,7 +39,7 @@ public final class BookDesk {
             try {
                 read = Optional.of(ValueBook.read(file.get()));
             } catch (StandardsException e) {
-                fault = Optional.of(e.getMessage());
+                fault = Optional.of(MessageTexts.reason(e));
             }
         }
         book = read;
@@ -132,7 +132,7 @@ public final class BookDesk {
         } catch (IOException e) {
             return Optional.of(Messages.get("book.unwritten", file.get(), MessageTexts.reason(e)));
         } catch (StandardsException e) {
-            return Optional.of(e.getMessage());
+            return Optional.of(MessageTexts.reason(e));
         }
     }
 
