@@ -58,7 +58,7 @@ public final class FindingsTree {
         }
         tree.addListener(SWT.SetData, this::fill);
         HeadingPainter.paint(tree);
-        PathPainter.paint(tree, column -> columns.get(column) == OutcomeColumn.ELEMENT);
+        PathPainter.paint(tree, (item, column) -> columns.get(column) == OutcomeColumn.ELEMENT && !HeadingPainter.isHeading(item));
         tree.addListener(SWT.Selection, event -> {
             chosen = names(selected());
             tell();

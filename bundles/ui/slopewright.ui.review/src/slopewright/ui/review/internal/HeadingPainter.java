@@ -19,19 +19,19 @@ final class HeadingPainter {
     /** Paints the headings of a tree from now on: the rows that stand under nothing and hold others. */
     static void paint(Tree tree) {
         tree.addListener(SWT.EraseItem, event -> {
-            if (isHeading(event)) {
+            if (isHeading((TreeItem) event.item)) {
                 event.detail &= ~SWT.FOREGROUND;
             }
         });
         tree.addListener(SWT.PaintItem, event -> {
-            if (isHeading(event)) {
+            if (isHeading((TreeItem) event.item)) {
                 part((TreeItem) event.item, event);
             }
         });
     }
 
-    private static boolean isHeading(Event event) {
-        TreeItem item = (TreeItem) event.item;
+    /** Returns whether a row stands under nothing and holds others. */
+    static boolean isHeading(TreeItem item) {
         return item.getParentItem() == null && item.getItemCount() > 0;
     }
 

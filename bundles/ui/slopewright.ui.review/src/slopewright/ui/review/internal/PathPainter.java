@@ -1,6 +1,6 @@
 package slopewright.ui.review.internal;
 
-import java.util.function.IntPredicate;
+import java.util.function.BiPredicate;
 import java.util.function.ToIntFunction;
 
 import org.eclipse.swt.SWT;
@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.TreeItem;
  * Paints where an element stands so that its own name is seen: where a cell has no room for all of it, what is left out is the way there,
  * from its beginning, and a tooltip says the whole. The text of the cell stays whole, for whoever copies it or has it read aloud.
  */
-final class PathPainter {
+public final class PathPainter {
 
     private static final String BETWEEN = " > ";
     private static final String LEFT_OUT = "\u2026 > ";
@@ -24,9 +24,9 @@ final class PathPainter {
     private static final int END_PX = 4;
 
     private final Tree tree;
-    private final IntPredicate isPath;
+    private final BiPredicate<TreeItem, Integer> isPath;
 
-    private PathPainter(Tree tree, IntPredicate isPath) {
+    private PathPainter(Tree tree, BiPredicate<TreeItem, Integer> isPath) {
         this.tree = tree;
         this.isPath = isPath;
     }
@@ -35,9 +35,9 @@ final class PathPainter {
      * Paints the places of elements in a tree from now on.
      *
      * @param tree   the tree
-     * @param isPath whether a column holds them
+     * @param isPath whether a column of a row holds one
      */
-    static void paint(Tree tree, IntPredicate isPath) {
+    public static void paint(Tree tree, BiPredicate<TreeItem, Integer> isPath) {
         PathPainter painter = new PathPainter(tree, isPath);
         tree.addListener(SWT.EraseItem, event -> {
             if (painter.isCut((TreeItem) event.item, event.index, event.gc)) {
@@ -54,8 +54,7 @@ final class PathPainter {
     }
 
     private boolean isCut(TreeItem item, int column, GC gc) {
-        boolean isRow = item.getParentItem() != null || item.getItemCount() == 0;
-        return isRow && isPath.test(column) && gc.textExtent(item.getText(column)).x > room(item, column);
+        return isPath.test(item, column) && gc.textExtent(item.getText(column)).x > room(item, column);
     }
 
     private static int room(TreeItem item, int column) {

@@ -16,6 +16,7 @@ import slopewright.model.Project;
 import slopewright.model.ReviewNote;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.PathPainter;
 import slopewright.ui.theme.TypeScale;
 
 /** The comments of a review, what was said to each under it, and the signature last. */
@@ -42,6 +43,7 @@ public final class NoteTree {
             TreeColumn column = new TreeColumn(tree, SWT.LEFT);
             column.setText(Messages.get("notes.column." + COLUMNS[i]));
         }
+        PathPainter.paint(tree, (item, column) -> column == ABOUT);
         fit();
         tree.addListener(SWT.Resize, event -> tree.getDisplay().asyncExec(this::fit));
     }
