@@ -33,6 +33,11 @@ public final class MessageTexts {
         return renderer().write(argument);
     }
 
+    /** Returns a length that was worked out, rounded as in every sentence, report and command; what was typed stands as it is kept. */
+    public static String length(double valueM) {
+        return of(Words.m(valueM));
+    }
+
     /** Returns what an element is called by itself: {@code runway 09}. */
     public static String label(Identified element) {
         return of(ElementNames.of(element));

@@ -24,7 +24,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.checks.Outcome;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
 import slopewright.model.ApproachAid;
@@ -38,7 +40,9 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.preferences.Preferences;
 import slopewright.ui.properties.ElementPropertySource;
+import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -100,6 +104,29 @@ class PropertySourceTest {
         assertEquals("3.25° (3°15')", shown(source, descriptor(source, Literals.LIGHT_UNIT__SETTING_DEG)));
         ElementPropertySource minutes = new ElementPropertySource(unit, FEET);
         assertEquals("3°15' (3.25°)", shown(minutes, descriptor(minutes, Literals.LIGHT_UNIT__SETTING_DEG)));
+    }
+
+    /** The findings and the command line say 4.30 m or 14.1 ft of the demonstration with faults; the properties said 4.3 m and 14.11 ft. */
+    @ParameterizedTest
+    @ValueSource(strings = {Preferences.METRES, Preferences.FEET})
+    void whatIsWorkedOutReadsAsInTheFindings(String unitOfLength) {
+        Preferences.store().setValue(Preferences.LENGTH_UNIT, unitOfLength);
+        try {
+            Patience.await("checked", () -> document.lastResult().isPresent() && !document.isChecking());
+            int compared = 0;
+            for (Outcome outcome : document.lastResult().orElseThrow().outcomes()) {
+                if (outcome.rule().equals("EYE-01") && outcome.value().isPresent()) {
+                    ApproachAid about = Projects.aids(document.project()).stream().filter(each -> each.getId().equals(outcome.elementId()))
+                            .findFirst().orElseThrow();
+                    ElementPropertySource source = new ElementPropertySource(about, QuantityFormat.preferred());
+                    assertEquals(OutcomeTexts.value(outcome), shown(source, named(source, "Eye height (MEHT)")));
+                    compared++;
+                }
+            }
+            assertTrue(compared > 1, "eye heights of " + compared);
+        } finally {
+            Preferences.store().setToDefault(Preferences.LENGTH_UNIT);
+        }
     }
 
     @Test

@@ -53,6 +53,7 @@ import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.site.SiteWizard;
 import slopewright.rcp.internal.site.Templates;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 
 /** From a site to a first layout, by the controls of the wizard. */
@@ -164,9 +165,9 @@ class WizardTest {
         for (AidEvaluation aid : made) {
             String line = said.lines().filter(words -> words.startsWith(Projects.label(aid.host()) + ": ")).findFirst().orElseThrow();
             assertTrue(line.contains(aid.aid().getUnits().size() + " units"), line);
-            Matcher distance = Pattern.compile(", ([0-9.]+) m from the threshold").matcher(line);
+            Matcher distance = Pattern.compile(", ([0-9.]+ m) from the threshold").matcher(line);
             assertTrue(distance.find(), line);
-            assertEquals(aid.siting().orThrow().distanceM(), Double.parseDouble(distance.group(1)), 0.0006);
+            assertEquals(MessageTexts.length(aid.siting().orThrow().distanceM()), distance.group(1), "as everywhere else in the window");
         }
     }
 

@@ -183,6 +183,6 @@ final class AidFigures {
     }
 
     private String length(double valueM) {
-        return format.showWithUnit(Math.round(valueM * 100) / 100.0, Quantity.LENGTH);
+        return renderer.write(Words.m(valueM));
     }
 }

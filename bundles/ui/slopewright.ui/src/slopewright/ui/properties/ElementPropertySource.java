@@ -77,7 +77,7 @@ public final class ElementPropertySource implements IPropertySource2 {
                     figure.name(), figure.text(), figure.why()));
         }
         if (element instanceof SurveyBlock block) {
-            PointFigures.of(block, format).forEach(figure -> addReadOnly("point " + figure.name(), PropertyTexts.get("group.point"),
+            PointFigures.of(block).forEach(figure -> addReadOnly("point " + figure.name(), PropertyTexts.get("group.point"),
                     figure.name(), figure.text(), figure.why()));
         }
         for (ElementParts.Part part : ElementParts.of(element)) {

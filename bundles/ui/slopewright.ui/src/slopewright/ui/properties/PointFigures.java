@@ -17,24 +17,20 @@ import slopewright.siting.site.SiteFrame;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.PickedPoint;
 import slopewright.ui.document.ProjectDocument;
-import slopewright.ui.units.Quantity;
-import slopewright.ui.units.QuantityFormat;
 
 /** What is known of the point of a survey block that was picked: its name, its place, its elevation, and how it stands at each aid. */
 final class PointFigures {
 
-    private final QuantityFormat format;
     private final List<AidFigures.Figure> figures = new ArrayList<>();
 
-    private PointFigures(QuantityFormat format) {
-        this.format = format;
+    private PointFigures() {
     }
 
-    static List<AidFigures.Figure> of(SurveyBlock block, QuantityFormat format) {
+    static List<AidFigures.Figure> of(SurveyBlock block) {
         Optional<ProjectDocument> document = ProjectDocument.of(block);
         Optional<PickedPoint> picked = document.flatMap(opened -> opened.viewState().picked())
                 .filter(point -> point.blockId().equals(block.getId()));
-        PointFigures all = new PointFigures(format);
+        PointFigures all = new PointFigures();
         picked.ifPresent(point -> document.get().evaluation().aids().forEach(aid -> all.add(aid, block, point.index())));
         return all.figures;
     }
@@ -75,7 +71,7 @@ final class PointFigures {
         figures.add(new AidFigures.Figure(PropertyTexts.get(name), text, PropertyTexts.get(why)));
     }
 
-    private String length(double valueM) {
-        return format.showWithUnit(Math.round(valueM * 100) / 100.0, Quantity.LENGTH);
+    private static String length(double valueM) {
+        return MessageTexts.length(valueM);
     }
 }

@@ -112,7 +112,7 @@ record FamilyOffer(IndicatorFamily family, Optional<ProjectEvaluation> made, Str
     private static String layout(AidEvaluation aid, Siting siting) {
         QuantityFormat format = QuantityFormat.preferred();
         return Messages.get("family.layout", MessageTexts.label(aid.host()), siting.units().size(),
-                format.showWithUnit(siting.distanceM(), Quantity.LENGTH), format.showWithUnit(siting.slopeDeg(), Quantity.ANGLE),
-                format.showWithUnit(siting.mehtM(), Quantity.LENGTH), MessageTexts.of(aid.rules().descriptor().name()));
+                MessageTexts.length(siting.distanceM()), format.showWithUnit(siting.slopeDeg(), Quantity.ANGLE),
+                MessageTexts.length(siting.mehtM()), MessageTexts.of(aid.rules().descriptor().name()));
     }
 }

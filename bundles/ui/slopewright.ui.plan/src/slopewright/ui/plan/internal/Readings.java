@@ -16,21 +16,18 @@ import slopewright.siting.Siting;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.trial.TrialVerdict;
-import slopewright.ui.units.Quantity;
-import slopewright.ui.units.QuantityFormat;
 
 /** What a layout gives, in lines of text in the units that the user prefers. */
 public final class Readings {
 
-    private static final double STEPS_PER_M = 100;
     private static final int MOST_NAMES = 3;
 
     private Readings() {
     }
 
-    /** Returns a length in centimetres, with its unit. */
+    /** Returns a length with its unit, rounded as what the rules say of it. */
     public static String length(double valueM) {
-        return QuantityFormat.preferred().showWithUnit(Math.round(valueM * STEPS_PER_M) / STEPS_PER_M, Quantity.LENGTH);
+        return MessageTexts.length(valueM);
     }
 
     /** Returns a length in decimetres, with its unit, for a place that moves with the mouse. */

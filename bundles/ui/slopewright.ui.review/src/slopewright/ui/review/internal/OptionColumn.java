@@ -13,8 +13,6 @@ import slopewright.messages.Notation;
 import slopewright.messages.Words;
 import slopewright.siting.Siting;
 import slopewright.ui.MessageTexts;
-import slopewright.ui.units.Quantity;
-import slopewright.ui.units.QuantityFormat;
 
 /** The columns of the comparison. */
 public enum OptionColumn {
@@ -125,11 +123,7 @@ public enum OptionColumn {
     }
 
     private static String length(OptionalDouble valueM) {
-        if (valueM.isEmpty()) {
-            return "";
-        }
-        QuantityFormat format = QuantityFormat.preferred();
-        return format.showWithUnit(Math.round(valueM.getAsDouble() * 100) / 100.0, Quantity.LENGTH);
+        return valueM.isEmpty() ? "" : MessageTexts.length(valueM.getAsDouble());
     }
 
     private static Comparator<ComparedOption> number(ToDoubleFunction<Siting> number) {

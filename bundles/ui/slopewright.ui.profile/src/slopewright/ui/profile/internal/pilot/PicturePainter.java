@@ -1,7 +1,6 @@
 package slopewright.ui.profile.internal.pilot;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -177,7 +176,8 @@ final class PicturePainter {
     private void name(double x, double y, SeenUnit seen) {
         String text = seen.unit().id();
         if (seen.offsetMin().isPresent() && Math.abs(seen.offsetMin().getAsDouble()) > 0) {
-            text += String.format(Locale.ROOT, "  %+.1f′", seen.offsetMin().getAsDouble());
+            double offset = seen.offsetMin().getAsDouble();
+            text += (offset < 0 ? "  -" : "  +") + MessageTexts.renderer().fixed(Math.abs(offset), 1) + "′";
         }
         gc.setForeground(chalk());
         Point size = gc.textExtent(text);

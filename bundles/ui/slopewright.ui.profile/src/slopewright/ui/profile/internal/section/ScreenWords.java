@@ -1,5 +1,6 @@
 package slopewright.ui.profile.internal.section;
 
+import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -8,24 +9,19 @@ import slopewright.ui.units.QuantityFormat;
 final class ScreenWords {
 
     private static final double TENTHS = 10;
-    private static final double HUNDREDTHS = 100;
     private static final double ANGLE_STEPS = 6000;
 
     private ScreenWords() {
     }
 
-    /** Writes a length to the centimetre. */
+    /** Writes a length, rounded as what the rules say of it. */
     static String exact(double valueM) {
-        return rounded(valueM, HUNDREDTHS);
+        return MessageTexts.length(valueM);
     }
 
     /** Writes a length to the tenth of a metre. */
     static String coarse(double valueM) {
-        return rounded(valueM, TENTHS);
-    }
-
-    private static String rounded(double valueM, double steps) {
-        return QuantityFormat.preferred().showWithUnit(Math.round(valueM * steps) / steps, Quantity.LENGTH);
+        return QuantityFormat.preferred().showWithUnit(Math.round(valueM * TENTHS) / TENTHS, Quantity.LENGTH);
     }
 
     /** Writes an angle as the user prefers it. */
