@@ -32,6 +32,8 @@ import slopewright.siting.SitingException;
 final class ComparisonChapter {
 
     private static final double EVEN_M = 0.005;
+    /** What so many families share is said once, with their names. */
+    private static final int SEVERAL = 3;
 
     private final Html html;
     private final ReportWords words;
@@ -68,7 +70,10 @@ final class ComparisonChapter {
                 "unit-count", "distance-m", "eye-m", "wheels-m", "margin-obstacle");
         Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
         families.forEach(found -> weighed.put(found, found.weighed()));
-        List<Message> shared = shared(families.stream().map(FamilyVerdicts::candidate).toList());
+        List<Candidate> candidates = families.stream().map(FamilyVerdicts::candidate).toList();
+        int most = candidates.size() / 2 + 1;
+        List<Message> shared = remarks(candidates, most);
+        List<Message> once = remarks(candidates, Math.min(SEVERAL, most));
         Map<String, String> remarks = new LinkedHashMap<>();
         for (FamilyVerdicts verdicts : families) {
             Candidate candidate = verdicts.candidate();
@@ -84,12 +89,15 @@ final class ComparisonChapter {
                     siting.map(found -> words.two(found.distanceM())).orElse(""), siting.map(found -> words.two(found.mehtM())).orElse(""),
                     words.two(siting.map(Siting::wheelClearanceM).orElse(OptionalDouble.empty())),
                     (margin(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip()));
-            String own = sentences(own(verdicts, shared));
+            String own = sentences(own(verdicts, once));
             if (!own.isEmpty()) {
-                remarks.merge(own, name(candidate), (before, more) -> before + ", " + more);
+                remarks.merge(own, name(candidate), ComparisonChapter::both);
             }
         }
-        html.endTable().list(remarks.entrySet().stream().map(remark -> remark.getValue() + ": " + remark.getKey()).toList());
+        once.stream().filter(remark -> !shared.contains(remark)).forEach(remark -> remarks.put(sentences(List.of(remark)),
+                candidates.stream().filter(candidate -> candidate.remarks().contains(remark)).map(this::name)
+                        .collect(Collectors.joining(", "))));
+        html.endTable().list(bullets(remarks));
         if (!shared.isEmpty()) {
             html.remark("comparison-shared", Words.name(sentences(shared)));
         }
@@ -105,16 +113,16 @@ final class ComparisonChapter {
             return;
         }
         Side other = side.get() == Side.LEFT ? Side.RIGHT : Side.LEFT;
-        List<Message> otherwise = new ArrayList<>();
+        Map<String, String> otherwise = new LinkedHashMap<>();
         for (FamilyVerdicts there : FamilyVerdicts.of(evaluation, host, List.of(Optional.of(other)), weights)) {
-            families.stream().filter(here -> differs(here, there)).forEach(here -> otherwise.add(Message.of("comparison.other-side.family",
-                    Words.name(name(there.candidate())), Words.term("report.fit." + there.fit().key()), Words.name(sentences(
-                            there.outcomes().isEmpty() ? there.candidate().objections() : FamilyVerdicts.brief(beside(here, there)))))));
+            families.stream().filter(here -> differs(here, there)).forEach(here -> otherwise.merge(words.term("fit", there.fit()) + ". "
+                    + sentences(there.outcomes().isEmpty() ? there.candidate().objections() : FamilyVerdicts.brief(beside(here, there))),
+                    name(there.candidate()), ComparisonChapter::both));
         }
         Argument where = Words.term("side." + other.key());
         html.element("p", words.render(Message.of("comparison.laid-on", Words.term("side." + side.get().key()))) + " "
                 + words.render(Message.of("comparison.other-side." + (otherwise.isEmpty() ? "same" : "differs"), where)));
-        html.list(words.render(otherwise));
+        html.list(bullets(otherwise));
     }
 
     /** Returns what the rules say on the other side alone. */
@@ -133,15 +141,24 @@ final class ComparisonChapter {
         return metres.isPresent() ? words.margin(metres.getAsDouble(), 0) : "";
     }
 
-    /** Returns the remarks that most of the candidates share, so that they are said once. */
-    private static List<Message> shared(List<Candidate> candidates) {
-        return candidates.stream().flatMap(candidate -> candidate.remarks().stream()).distinct().filter(remark -> 2 * candidates.stream()
-                .filter(candidate -> candidate.remarks().contains(remark)).count() > candidates.size()).toList();
+    /** Returns the remarks that so many of the candidates share, so that they are said once. */
+    private static List<Message> remarks(List<Candidate> candidates, int least) {
+        return candidates.stream().flatMap(candidate -> candidate.remarks().stream()).distinct().filter(remark -> candidates.stream()
+                .filter(candidate -> candidate.remarks().contains(remark)).count() >= least).toList();
     }
 
-    private static List<Message> own(FamilyVerdicts verdicts, List<Message> shared) {
+    /** Returns what is said and of which families, those first. */
+    private static List<String> bullets(Map<String, String> said) {
+        return said.entrySet().stream().map(one -> one.getValue() + ": " + one.getKey()).toList();
+    }
+
+    private static String both(String before, String more) {
+        return before + ", " + more;
+    }
+
+    private static List<Message> own(FamilyVerdicts verdicts, List<Message> once) {
         return Stream.concat(FamilyVerdicts.brief(verdicts.outcomes()).stream(), verdicts.candidate().reasons().stream())
-                .filter(reason -> !shared.contains(reason)).toList();
+                .filter(reason -> !once.contains(reason)).toList();
     }
 
     private String sentences(List<Message> reasons) {

@@ -47,7 +47,7 @@ final class SourceChapter {
     void annex(Documents documents) {
         Map<String, Siting.CitedUse> used = source.used();
         confirmations();
-        html.section("values").table("fine", List.of(34, 10, 20, 36), "value", "number", "source", "known-as");
+        html.section("values").table("fine", List.of(33, 9, 17, 41), "value", "number", "source", "known-as");
         used.values().forEach(use -> html.row(List.of(name(use.name()), number(use),
                 documents.brief(use.citation(), words), remarked(known(use.citation()), use.citation()))));
         html.endTable();
@@ -114,7 +114,7 @@ final class SourceChapter {
         Map<String, List<ValueConfirmation>> alike = source.project().getConfirmations().stream().collect(Collectors.groupingBy(
                 this::said, LinkedHashMap::new, Collectors.toList()));
         alike.forEach((said, of) -> {
-            html.element("p", said).table("fine", List.of(38, 12, 38, 12), "value", "number", "value", "number");
+            html.element("p", said).table("fine", List.of(40, 10, 40, 10), "value", "number", "value", "number");
             List<List<String>> cells = of.stream().map(this::confirmed).toList();
             int half = (cells.size() + 1) / 2;
             for (int i = 0; i < half; i++) {
