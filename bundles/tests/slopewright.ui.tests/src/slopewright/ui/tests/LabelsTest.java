@@ -38,6 +38,8 @@ import slopewright.ui.theme.Lettering;
 class LabelsTest {
     private static final int SHARED_PX = 1;
     private static final int LARGE_PT = 15;
+    /** What the strip of the pilot's view says of a height; what the section says has other words beside. */
+    private static final String STRIP = "too high|high|on slope|low|too low";
 
     @TempDir
     private Path folder;
@@ -134,7 +136,29 @@ class LabelsTest {
             canvas.update();
             look(what, letters.written().stream().map(Lettering.Written::text).toList(),
                     letters.written().stream().map(Lettering.Written::where).toList());
+            struck(what, letters.written());
         }));
+    }
+
+    /** The line at the height of the eye, which its number stands beside, runs through no word of the strip. */
+    private void struck(String what, List<Lettering.Written> written) {
+        List<Rectangle> lengths = written.stream().filter(each -> each.text().matches("-?\\d+(\\.\\d)? m")).map(Lettering.Written::where)
+                .filter(where -> written.stream().anyMatch(each -> each.text().matches(STRIP) && each.where().x > where.x)).toList();
+        int scale = lengths.stream().mapToInt(where -> where.x).max().orElse(0);
+        List<Rectangle> heights = lengths.stream().filter(where -> where.x == scale).toList();
+        if (written.stream().noneMatch(each -> each.text().matches("too high|too low"))) {
+            return;
+        }
+        int highest = heights.stream().mapToInt(where -> where.y).min().orElse(0);
+        int lowest = heights.stream().mapToInt(where -> where.y).max().orElse(0);
+        for (Rectangle eye : heights) {
+            int line = eye.y + eye.height / 2;
+            if (eye.y > highest && eye.y < lowest) {
+                written.stream().filter(each -> each.text().matches(STRIP) && each.where().y < line - 1
+                        && each.where().y + each.where().height > line + 1)
+                        .forEach(each -> covered.add(what + ": a line and " + each.text()));
+            }
+        }
     }
 
     /** A pixel is shared by the rounding of two neighbours. */

@@ -169,7 +169,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 margins.put(kind, least.getAsDouble());
             }
         }
-        String why = Stream.concat(FamilyVerdicts.named(outcomes).stream(), byItself.reasons().stream()).map(MessageTexts::of)
+        List<Message> brief = FamilyVerdicts.brief(outcomes);
+        String why = Stream.concat((brief.isEmpty() ? FamilyVerdicts.named(outcomes) : brief).stream(), byItself.reasons().stream()).map(MessageTexts::of)
                 .collect(Collectors.joining(" "));
         return new ComparedOption(name, place.with(ofPlace), tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),

@@ -102,8 +102,11 @@ public final class OptionPane {
         if (!text.equals(reasons.getText())) {
             reasons.setText(text);
         }
-        int height = (int) Math.min(reasons.computeSize(parent.getClientArea().width, SWT.DEFAULT).y,
-                MOST_REASONS * (sash.getSize().y + (place.exclude ? 0 : reasons.getSize().y)));
+        int room = sash.getSize().y + (place.exclude ? 0 : reasons.getSize().y);
+        // beside the chart the table needs no more than its rows: what is left of its height is for the reasons
+        double most = sash.getOrientation() == SWT.HORIZONTAL ? Math.max(MOST_REASONS * room, room - table.neededHeight())
+                : MOST_REASONS * room;
+        int height = (int) Math.min(reasons.computeSize(parent.getClientArea().width, SWT.DEFAULT).y, most);
         if (place.exclude != text.isEmpty() || !text.isEmpty() && place.heightHint != height) {
             place.exclude = text.isEmpty();
             place.heightHint = height;

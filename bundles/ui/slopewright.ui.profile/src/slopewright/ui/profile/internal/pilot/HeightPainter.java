@@ -27,6 +27,7 @@ final class HeightPainter {
     private static final int OPAQUE = 255;
     private static final int MARGIN = 4;
     private static final int ARROW = 6;
+    private static final int BESIDE_LINE = 2;
 
     private final GC gc;
     private final Lettering letters;
@@ -143,8 +144,18 @@ final class HeightPainter {
         Point size = gc.textExtent(text);
         if (size.y <= high && size.x <= width - 2) {
             gc.setForeground(Lettering.clearer(Tints.of(meaning).getRGB(), Tints.INK, Tints.CHALK));
-            letters.write(gc, text, left + 2, top + (high - size.y) / 2);
+            letters.write(gc, text, left + 2, clearOfLines(top, high, size.y));
         }
+    }
+
+    /** Returns where words stand in a band: in its middle, or where a line runs through them there, above or below it if there is room. */
+    private int clearOfLines(int top, int high, int tall) {
+        int middle = top + (high - tall) / 2;
+        List<Integer> lines = Stream.of(sight.eye().heightM(), sight.strip().slopeM()).map(heightM -> (int) Math.round(y(heightM)))
+                .toList();
+        return Stream.concat(Stream.of(middle), lines.stream().flatMap(line -> Stream.of(line - tall - BESIDE_LINE, line + BESIDE_LINE)))
+                .filter(place -> place >= top && place + tall <= top + high)
+                .filter(place -> lines.stream().noneMatch(line -> line >= place && line <= place + tall)).findFirst().orElse(middle);
     }
 
     private void slope(int left) {
