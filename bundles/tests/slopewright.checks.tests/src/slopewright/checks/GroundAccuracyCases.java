@@ -14,7 +14,9 @@ final class GroundAccuracyCases {
     }
 
     static List<RuleCase> all() {
-        return List.of(RuleCase.of("DATA-68", null, "no accuracy entered", Bases::row, sample -> profile(sample, null)),
+        return List.of(RuleCase.of("DATA-68", null, "no ground entered", Bases::row, Sample::unchanged),
+                RuleCase.of("DATA-68", Result.NOT_EVALUATED, "no accuracy entered", Bases::row, sample -> profile(sample, null)),
+                RuleCase.of("DATA-68", Result.NOT_EVALUATED, "a level without accuracy", Bases::row, sample -> level(sample, null)),
                 RuleCase.of("DATA-68", null, "an accuracy and no profile", Bases::row,
                         sample -> sample.end().setSiteProfileAccuracyM(20.0)),
                 RuleCase.of("DATA-68", Result.PASS, "a profile to 2 cm", Bases::row, sample -> profile(sample, 0.02)),
@@ -34,7 +36,7 @@ final class GroundAccuracyCases {
         sample.end().setSiteProfileAccuracyM(accuracyM);
     }
 
-    private static void level(Sample sample, double accuracyM) {
+    private static void level(Sample sample, Double accuracyM) {
         GroundLevel level = MAKE.createGroundLevel();
         level.setVerticalAccuracyM(accuracyM);
         sample.aerodrome().getGroundLevels().add(level);

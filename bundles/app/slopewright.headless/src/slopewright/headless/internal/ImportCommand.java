@@ -77,11 +77,11 @@ final class ImportCommand extends Command {
             description = "with --heights above-ground: elevation of the ground where the file has none")
     private Double groundM;
 
-    @Option(names = "--horizontal-accuracy-m", paramLabel = "M", converter = NumberWord.Length.class,
+    @Option(names = "--horizontal-accuracy-m", paramLabel = "M", converter = NumberWord.Accuracy.class,
             description = "accuracy of places where the file says nothing")
     private Double horizontalM;
 
-    @Option(names = "--vertical-accuracy-m", paramLabel = "M", converter = NumberWord.Length.class,
+    @Option(names = "--vertical-accuracy-m", paramLabel = "M", converter = NumberWord.Accuracy.class,
             description = "accuracy of elevations where the file says nothing")
     private Double verticalM;
 
@@ -141,9 +141,6 @@ final class ImportCommand extends Command {
     }
 
     private static OptionalDouble accuracy(Double metres) {
-        if (metres != null && metres < 0) {
-            throw new UsageException("an accuracy is zero or more");
-        }
         return metres == null ? OptionalDouble.empty() : OptionalDouble.of(metres);
     }
 

@@ -29,4 +29,18 @@ final class NumberWord implements ITypeConverter<Double> {
             }
         }
     }
+
+    /** Reads an accuracy in metres, or feet with the suffix {@code ft}; no survey is exact. */
+    static final class Accuracy implements ITypeConverter<Double> {
+        private static final ITypeConverter<Double> LENGTH = new Length();
+
+        @Override
+        public Double convert(String text) throws Exception {
+            double metres = LENGTH.convert(text);
+            if (metres <= 0) {
+                throw new TypeConversionException("an accuracy is more than 0, for no survey is exact; this is " + text);
+            }
+            return metres;
+        }
+    }
 }

@@ -33,11 +33,11 @@ final class SweepPoints {
     @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class, description = "day of the survey, of the form 2026-01-31")
     private LocalDate date;
 
-    @Option(names = "--horizontal-accuracy-m", paramLabel = "M", converter = NumberWord.Length.class,
+    @Option(names = "--horizontal-accuracy-m", paramLabel = "M", converter = NumberWord.Accuracy.class,
             description = "accuracy of places where a file says nothing")
     private Double horizontalM;
 
-    @Option(names = "--vertical-accuracy-m", paramLabel = "M", converter = NumberWord.Length.class,
+    @Option(names = "--vertical-accuracy-m", paramLabel = "M", converter = NumberWord.Accuracy.class,
             description = "accuracy of elevations where a file says nothing")
     private Double verticalM;
 
@@ -114,9 +114,6 @@ final class SweepPoints {
     }
 
     private static OptionalDouble accuracy(Double metres) {
-        if (metres != null && metres < 0) {
-            throw new UsageException("an accuracy is zero or more");
-        }
         return metres == null ? OptionalDouble.empty() : OptionalDouble.of(metres);
     }
 
