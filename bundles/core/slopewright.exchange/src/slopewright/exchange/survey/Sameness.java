@@ -52,7 +52,13 @@ final class Sameness {
         return isSameThing(found, known) && isNear(found.getTopElevationM(), known.getTopElevationM(), SAME_M)
                 && isNear(found.getHorizontalAccuracyM(), known.getHorizontalAccuracyM(), SAME_M)
                 && isNear(found.getVerticalAccuracyM(), known.getVerticalAccuracyM(), SAME_M)
-                && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSame(place, there)));
+                && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSamePlace(place, there)
+                        && isNear(topM(found, place), topM(known, there), SAME_M)));
+    }
+
+    /** A place without a height of its own stands as high as the whole. */
+    private static Double topM(Obstacle obstacle, Place place) {
+        return place.getElevationM() == null ? obstacle.getTopElevationM() : place.getElevationM();
     }
 
     static boolean isSame(Place found, Place known) {
