@@ -11,11 +11,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
@@ -164,5 +166,38 @@ class MapRoundTripTest {
         assertEquals(verdicts(project), verdicts(back));
         Words again = Words.run("import", map.toString(), "--into", project.toString(), "-o", folder.resolve("again.slopewright").toString());
         assertTrue(again.err().contains(OBSTACLES + " obstacles skipped, the project has them already"), again.err());
+    }
+
+    /** Lenses go onto the grid and come back: beside each unit of a map stands the point that was read, to a millimetre. */
+    @Test
+    void pointsForATotalStationComeBackWhereTheUnitsStand() throws Exception {
+        Project project = ProjectFile.load(Words.demo("harrow-vale/harrow-vale.slopewright"));
+        project.getAerodrome().setCoordinateReference("EPSG:32629");
+        project.getAerodrome().getObstacles().clear();
+        Path file = folder.resolve("grid.slopewright");
+        ProjectFile.save(project, file);
+        Path points = folder.resolve("points.xml");
+        Path back = folder.resolve("back.slopewright");
+        Path map = folder.resolve("map.geojson");
+        Words.run("export", file.toString(), "-o", points.toString());
+        Words read = Words.run("import", points.toString(), "--into", file.toString(), "-o", back.toString());
+        assertEquals(0, read.code(), read.err());
+        Words.run("export", back.toString(), "-o", map.toString());
+        List<JsonNode> units = new ArrayList<>();
+        List<JsonNode> came = new ArrayList<>();
+        for (JsonNode feature : new ObjectMapper().readTree(map.toFile()).get("features")) {
+            String kind = feature.get("properties").get("kind").asText();
+            JsonNode at = feature.get("geometry").get("coordinates");
+            (kind.equals("unit") ? units : kind.equals("obstacle") ? came : new ArrayList<JsonNode>()).add(at);
+        }
+        assertEquals(11, units.size());
+        assertEquals(11, came.size());
+        double northDeg = 0.0011 / 111_000;
+        double eastDeg = northDeg / Math.cos(Math.toRadians(47.3));
+        for (JsonNode unit : units) {
+            assertTrue(came.stream().anyMatch(point -> Math.abs(point.get(0).asDouble() - unit.get(0).asDouble()) < eastDeg
+                    && Math.abs(point.get(1).asDouble() - unit.get(1).asDouble()) < northDeg
+                    && Math.abs(point.get(2).asDouble() - unit.get(2).asDouble()) < HEIGHT_M), unit + " among " + came);
+        }
     }
 }
