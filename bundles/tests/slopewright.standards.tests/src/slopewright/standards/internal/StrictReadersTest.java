@@ -9,15 +9,21 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.standards.CitedValue;
+import slopewright.standards.RuleSet;
 import slopewright.standards.StandardsException;
 
 /** Spoilt copies of the data: each fault is refused with file, line and reason. */
@@ -51,6 +57,36 @@ class StrictReadersTest {
     @Test
     void theDataAsTheyAreLoad() {
         assertEquals(6, new RuleSetLoader(this::open).loadAll().size());
+    }
+
+    /** Every length of a value printed in metres, printed in feet instead: each rule set reads the same, to a nanometre. */
+    @Test
+    void aRuleSetInFeetIsTheOneInMetres() {
+        List<RuleSet> metres = new RuleSetLoader(this::open).loadAll();
+        Pattern row = Pattern.compile("(?m)^([^,\\n]+-m),([^,\\n]+),m,");
+        int lengths = 0;
+        for (RuleSet rules : metres) {
+            String file = rules.key() + "/" + rules.edition() + "/values.csv";
+            Matcher found = row.matcher(bundled(file));
+            StringBuilder text = new StringBuilder();
+            while (found.find()) {
+                BigDecimal feet = new BigDecimal(found.group(2)).divide(new BigDecimal("0.3048"), MathContext.DECIMAL64);
+                found.appendReplacement(text, found.group(1) + "," + feet.toPlainString() + ",ft,");
+                lengths++;
+            }
+            spoilt.put(file, found.appendTail(text).toString());
+        }
+        assertTrue(lengths > 100, lengths + " lengths");
+        List<RuleSet> feet = new RuleSetLoader(this::open).loadAll();
+        for (int i = 0; i < metres.size(); i++) {
+            assertEquals(metres.get(i).values().size(), feet.get(i).values().size());
+            for (CitedValue value : metres.get(i).values()) {
+                CitedValue other = feet.get(i).value(value.key());
+                assertEquals(value.value(), other.value(), 1e-9, value.key());
+                assertEquals(value.unit(), other.unit(), value.key());
+                assertEquals(value.citation().provenance(), other.citation().provenance(), value.key());
+            }
+        }
     }
 
     /** The Australian rule set stands over the older one of ICAO, and on no other. */
