@@ -2,6 +2,7 @@ package slopewright.ui.profile.internal.pilot;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
@@ -144,18 +145,18 @@ final class HeightPainter {
         Point size = gc.textExtent(text);
         if (size.y <= high && size.x <= width - 2) {
             gc.setForeground(Lettering.clearer(Tints.of(meaning).getRGB(), Tints.INK, Tints.CHALK));
-            letters.write(gc, text, left + 2, clearOfLines(top, high, size.y));
+            clearOfLines(top, high, size.y).ifPresent(place -> letters.write(gc, text, left + 2, place));
         }
     }
 
-    /** Returns where words stand in a band: in its middle, or where a line runs through them there, above or below it if there is room. */
-    private int clearOfLines(int top, int high, int tall) {
+    /** Returns where words stand in a band: in its middle, or clear of a line that runs through them there; empty without room. */
+    private Optional<Integer> clearOfLines(int top, int high, int tall) {
         int middle = top + (high - tall) / 2;
         List<Integer> lines = Stream.of(sight.eye().heightM(), sight.strip().slopeM()).map(heightM -> (int) Math.round(y(heightM)))
                 .toList();
         return Stream.concat(Stream.of(middle), lines.stream().flatMap(line -> Stream.of(line - tall - BESIDE_LINE, line + BESIDE_LINE)))
                 .filter(place -> place >= top && place + tall <= top + high)
-                .filter(place -> lines.stream().noneMatch(line -> line >= place && line <= place + tall)).findFirst().orElse(middle);
+                .filter(place -> lines.stream().noneMatch(line -> line >= place && line <= place + tall)).findFirst();
     }
 
     private void slope(int left) {
