@@ -67,7 +67,8 @@ class RuleContractTest {
                 ObstacleCases.all(), OtherFamilyCases.all(), RangeCases.all(), LightCases.all(), SignalCases.all(), BookCases.all(),
                 EquipmentCases.all(), FieldCases.all(), CircuitCases.all(), InspectionCases.all(), ReadBackCases.all(), SitingCases.all(),
                 PlausibleCases.all(), PlausibleUnitCases.all(), UnitLineCases.all(), UnsureObstacleCases.all(),
-                GeoidCases.all(), GroundAccuracyCases.all(), GroundUnderUnitsCases.all(), LikelyCases.all(), LandingAreaCases.all())
+                GeoidCases.all(), GroundAccuracyCases.all(), GroundUnderUnitsCases.all(), LikelyCases.all(), LandingAreaCases.all(),
+                ObstacleShapeCases.all())
                 .flatMap(List::stream)
                 .toList();
     }

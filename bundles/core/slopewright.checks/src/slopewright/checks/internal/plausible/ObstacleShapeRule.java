@@ -2,6 +2,7 @@ package slopewright.checks.internal.plausible;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
@@ -23,6 +24,7 @@ import slopewright.siting.ElementNames;
 public final class ObstacleShapeRule extends SiteRule {
     private static final double LONGEST_M = 30_000;
     private static final double M_PER_DEG = 111_320;
+    private static final double FULL_TURN_DEG = 360;
     private static final double THIN = 0.01;
     private static final double OUTLINE = 0.5;
 
@@ -86,19 +88,24 @@ public final class ObstacleShapeRule extends SiteRule {
         return points.size() > 3 && apart(points.get(0), points.get(points.size() - 1)) == 0;
     }
 
-    /** The places on a plane, metres, to a hundredth of their distances. */
+    /** The places on a plane, metres, to a hundredth of their distances; the meridian of 180 degrees may run between them. */
     private static List<double[]> points(Obstacle obstacle) {
         List<double[]> points = new ArrayList<>();
+        Optional<Place> first = obstacle.getPlaces().stream().filter(ObstacleShapeRule::isGeographic).findFirst();
         for (Place place : obstacle.getPlaces()) {
-            if (place.getLatitudeDeg() != null && place.getLongitudeDeg() != null) {
-                double shrink = Math.cos(Math.toRadians(obstacle.getPlaces().get(0).getLatitudeDeg() == null ? place.getLatitudeDeg()
-                        : obstacle.getPlaces().get(0).getLatitudeDeg()));
-                points.add(new double[] {place.getLongitudeDeg() * shrink * M_PER_DEG, place.getLatitudeDeg() * M_PER_DEG});
+            if (isGeographic(place)) {
+                double shrink = Math.cos(Math.toRadians(first.orElseThrow().getLatitudeDeg()));
+                double turn = Math.IEEEremainder(place.getLongitudeDeg() - first.orElseThrow().getLongitudeDeg(), FULL_TURN_DEG);
+                points.add(new double[] {turn * shrink * M_PER_DEG, place.getLatitudeDeg() * M_PER_DEG});
             } else if (place.getEastM() != null && place.getNorthM() != null) {
                 points.add(new double[] {place.getEastM(), place.getNorthM()});
             }
         }
         return points;
+    }
+
+    private static boolean isGeographic(Place place) {
+        return place.getLatitudeDeg() != null && place.getLongitudeDeg() != null;
     }
 
     private static double apart(double[] from, double[] to) {
