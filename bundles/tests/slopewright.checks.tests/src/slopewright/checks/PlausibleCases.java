@@ -330,6 +330,14 @@ final class PlausibleCases {
                 sample -> inGrid(sample, 123.0000171)));
         cases.add(RuleCase.of("DATA-52", Result.FAIL, "grid and geographic, 2.1 m apart", Bases::row,
                 sample -> inGrid(sample, 123.0000188)));
+        // A zone is 6 degrees wide: its edge lies 333 978.56 m beside the central meridian on the equator, for zone 1 at 180 degrees.
+        for (double edgeDeg : new double[] {180, -180}) {
+            cases.add(RuleCase.of("DATA-52", Result.PASS, "grid and geographic at " + edgeDeg + " degrees", Bases::row, sample -> {
+                inGrid(sample, edgeDeg);
+                sample.aerodrome().setCoordinateReference("EPSG:32601");
+                sample.aerodrome().getObstacles().get(0).getPlaces().get(0).setEastM(166_021.44);
+            }));
+        }
         cases.add(RuleCase.of("DATA-52", Result.NOT_EVALUATED, "a grid that nobody knows", Bases::row, sample -> {
             inGrid(sample, 123);
             sample.aerodrome().setCoordinateReference("EPSG:1");

@@ -25,6 +25,7 @@ import slopewright.siting.site.SiteFrame;
 public final class TwoCoordinatesRule extends SiteRule {
     private static final double SAME_M = 2;
     private static final double M_PER_DEG = 111_320;
+    private static final double FULL_TURN_DEG = 360;
 
     /** Made by the service loader. */
     public TwoCoordinatesRule() {
@@ -58,7 +59,7 @@ public final class TwoCoordinatesRule extends SiteRule {
         Optional<SiteFrame.LatLon> read = places.latLon(grid);
         if (read.isPresent()) {
             double north = (place.getLatitudeDeg() - read.get().latitudeDeg()) * M_PER_DEG;
-            double east = (place.getLongitudeDeg() - read.get().longitudeDeg()) * M_PER_DEG
+            double east = Math.IEEEremainder(place.getLongitudeDeg() - read.get().longitudeDeg(), FULL_TURN_DEG) * M_PER_DEG
                     * Math.cos(Math.toRadians(read.get().latitudeDeg()));
             double apart = Math.hypot(north, east);
             outcomes.about(place).measured(Measure.atMost(apart, SAME_M, "m"))
