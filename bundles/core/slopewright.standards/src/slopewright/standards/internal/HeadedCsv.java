@@ -45,6 +45,24 @@ final class HeadedCsv {
             }
         }
 
+        /** Returns a number that is no size where it is negative. */
+        double size(String column) {
+            double size = number(column);
+            if (size < 0) {
+                throw fault(column + " is " + size + ", below zero");
+            }
+            return size;
+        }
+
+        /** Returns a number that lets everything pass where it is zero or negative. */
+        double realSize(String column) {
+            double size = number(column);
+            if (size <= 0) {
+                throw fault(column + " is " + size + ", not above zero");
+            }
+            return size;
+        }
+
         Provenance provenance(String column) {
             try {
                 return Provenance.of(fields.get(column));

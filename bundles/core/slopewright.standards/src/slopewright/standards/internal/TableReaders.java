@@ -155,9 +155,13 @@ final class TableReaders {
             double below = row.number("eye_to_wheel_below_m");
             reached = checkBand(row, reached, from, below);
             Optional<Double> light = row.isBlank("light_aeroplane_clearance_m") ? Optional.empty()
-                    : Optional.of(row.number("light_aeroplane_clearance_m"));
-            groups.add(new WheelClearanceTable.Group(from, below, row.number("desired_clearance_m"), row.number("minimum_clearance_m"),
-                    light));
+                    : Optional.of(row.realSize("light_aeroplane_clearance_m"));
+            double desired = row.realSize("desired_clearance_m");
+            double minimum = row.realSize("minimum_clearance_m");
+            if (desired < minimum) {
+                throw row.fault("the clearance that is desired, " + desired + ", is below the least, " + minimum);
+            }
+            groups.add(new WheelClearanceTable.Group(from, below, desired, minimum, light));
         }
         Citation printed = citation(csv, "table.wheel-clearance");
         Citation desired = csv.findHead("desired.provenance").isEmpty() ? printed
@@ -196,8 +200,8 @@ final class TableReaders {
             if (code != row.number("code") || code < 1 || code > 4 || twice) {
                 throw row.fault("code");
             }
-            rows.add(new SurfaceTable.Row(instrument, code, row.number("inner_edge_m"), row.number("start_m"),
-                    row.number("divergence_percent"), row.number("total_length_m"), slopes, innerEdges, lengths,
+            rows.add(new SurfaceTable.Row(instrument, code, row.realSize("inner_edge_m"), row.size("start_m"),
+                    row.size("divergence_percent"), row.realSize("total_length_m"), slopes, innerEdges, lengths,
                     row.provenance("dimension_provenance"),
                     row.provenance("length_provenance"), row.provenance("slope_provenance")));
         }
@@ -211,13 +215,13 @@ final class TableReaders {
     private static void putSlope(Map<String, SurfaceTable.Slope> slopes, String family, HeadedCsv.Row row, String column,
             SurfaceTable.SlopeBasis basis) {
         if (!row.isBlank(column)) {
-            slopes.put(family, new SurfaceTable.Slope(basis, row.number(column)));
+            slopes.put(family, new SurfaceTable.Slope(basis, row.size(column)));
         }
     }
 
     private static void putNumber(Map<String, Double> numbers, String family, HeadedCsv.Row row, String column) {
         if (!row.isBlank(column)) {
-            numbers.put(family, row.number(column));
+            numbers.put(family, row.realSize(column));
         }
     }
 
@@ -232,10 +236,14 @@ final class TableReaders {
     private HeliportSurfaceTable heliport(HeadedCsv csv) {
         List<HeliportSurfaceTable.Row> rows = new ArrayList<>();
         for (HeadedCsv.Row row : csv.rows()) {
-            rows.add(new HeliportSurfaceTable.Row(choice(row, "approach", "visual", "non-precision"), row.number("distance_from_fato_m"),
-                    row.number("divergence_percent"), row.number("total_length_m"),
-                    Map.of("four-unit-row", row.number("four_unit_row_below_a_deg"), "two-unit-row", row.number("two_unit_row_below_a_deg"),
-                            "heliport-sector", row.number("heliport_sector_below_a_deg"))));
+            boolean nonPrecision = choice(row, "approach", "visual", "non-precision");
+            if (rows.stream().anyMatch(other -> other.nonPrecision() == nonPrecision)) {
+                throw row.fault("the row for this approach is there twice");
+            }
+            rows.add(new HeliportSurfaceTable.Row(nonPrecision, row.size("distance_from_fato_m"), row.size("divergence_percent"),
+                    row.realSize("total_length_m"), Map.of("four-unit-row", row.size("four_unit_row_below_a_deg"),
+                            "two-unit-row", row.size("two_unit_row_below_a_deg"),
+                            "heliport-sector", row.size("heliport_sector_below_a_deg"))));
         }
         return new HeliportSurfaceTable(rows, citation(csv, "table.heliport-surface"));
     }
@@ -247,7 +255,7 @@ final class TableReaders {
             double from = row.number("landing_distance_from_m");
             double below = row.isBlank("landing_distance_below_m") ? Double.POSITIVE_INFINITY : row.number("landing_distance_below_m");
             reached = checkBand(row, reached, from, below);
-            bands.add(new AimingPointTable.Band(from, below, row.number("distance_m")));
+            bands.add(new AimingPointTable.Band(from, below, row.realSize("distance_m")));
         }
         return new AimingPointTable(bands, citation(csv, "table.aiming-point"));
     }
@@ -258,8 +266,8 @@ final class TableReaders {
             if (row.number("group") != groups.size() + 1) {
                 throw row.fault("group", groups.size() + 1);
             }
-            groups.add(new CrossingHeightTable.Group(groups.size() + 1, row.number("cockpit_to_wheel_ft"), row.number("crossing_height_ft"),
-                    row.number("tolerance_above_ft"), row.number("tolerance_below_ft")));
+            groups.add(new CrossingHeightTable.Group(groups.size() + 1, row.realSize("cockpit_to_wheel_ft"),
+                    row.realSize("crossing_height_ft"), row.size("tolerance_above_ft"), row.size("tolerance_below_ft")));
         }
         return new CrossingHeightTable(groups, citation(csv, "table.crossing-height"));
     }
