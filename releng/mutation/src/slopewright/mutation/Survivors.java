@@ -1,6 +1,7 @@
 package slopewright.mutation;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,8 +45,9 @@ final class Survivors {
             }
             String line = String.join("\t", type, text(change, "mutatedMethod"), text(change, "lineNumber"), text(change, "description"),
                     change.getAttribute("status"));
+            String source = source(explained.resolveSibling("../../bundles/core").normalize(), type, text(change, "lineNumber"));
             String reason = reasons.stream().filter(row -> row[0].equals(type) && row[1].equals(text(change, "mutatedMethod"))
-                    && text(change, "description").contains(row[2])).map(row -> row[3]).findFirst().orElse("");
+                    && isAbout(row[2], text(change, "description"), source)).map(row -> row[3]).findFirst().orElse("");
             if (reason.isEmpty()) {
                 open.add(line);
             } else {
@@ -57,6 +59,26 @@ final class Survivors {
         print("all", counts.values().stream().reduce(new int[3], (a, b) -> new int[] {a[0] + b[0], a[1] + b[1], a[2] + b[2]}));
         write(report.resolve("survivors.txt"), open);
         write(report.resolve("explained.txt"), known);
+    }
+
+    /** Returns whether a description holds what a row says, and its line of the source what the row says behind {@code @}. */
+    private static boolean isAbout(String said, String description, String source) {
+        int at = said.indexOf('@');
+        return at < 0 ? description.contains(said) : description.contains(said.substring(0, at).strip())
+                && source.contains(said.substring(at + 1).strip());
+    }
+
+    private static String source(Path core, String type, String line) throws IOException {
+        String top = type.contains("$") ? type.substring(0, type.indexOf('$')) : type;
+        try (DirectoryStream<Path> bundles = Files.newDirectoryStream(core)) {
+            for (Path bundle : bundles) {
+                Path file = bundle.resolve("src").resolve(top.replace('.', '/') + ".java");
+                if (Files.exists(file)) {
+                    return Files.readAllLines(file).get(Integer.parseInt(line) - 1);
+                }
+            }
+        }
+        return "";
     }
 
     private static void print(String name, int[] count) {

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import slopewright.geometry.Profile;
 import slopewright.messages.Message;
 import slopewright.standards.Citation;
+import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
 
 /** What an obstacle surface is made of: every printed number named with its source, and every arm that lays it otherwise. */
@@ -149,6 +150,25 @@ class SurfaceArmsTest {
             assertFalse(hasNote(siting, "surface.note.clearance"));
             assertTrue(hasNote(siting, "surface.note.threshold-datum"));
         }
+    }
+
+    /** Indonesia MOS 139 9.9.3.1: 150 m before the threshold; the opening in a hundred is the tangent of its angle. */
+    @ParameterizedTest
+    @CsvSource({"casa, t-form, -150, 13.165250", "casa, four-unit-row, 0, 13.165250", "faa, heliport-pair, , 17.632698"})
+    void anAngularSurfaceBeginsAndOpensAsItIsPrinted(String ruleSet, String family, Double startM, double tangentPercent) {
+        SitingRequest request = "heliport-pair".equals(family) ? helipad().build() : runway().build();
+        SurfacePlan surface = Families.site(family, request, rules(ruleSet)).surface().orElseThrow();
+        assertEquals(tangentPercent, surface.divergencePercent(), 1e-6);
+        if (startM != null) {
+            assertEquals(startM, surface.startAlongM(), 1e-12);
+        }
+    }
+
+    /** EASA Table M-2: the dimensions were read, lengths or slopes are from memory; the surface is known no better. */
+    @Test
+    void theWeakestOfItsNumbersSpeaksForTheSurface() {
+        assertEquals(Provenance.FROM_MEMORY, Families.site("four-unit-row", runway().build(), rules("easa")).surface().orElseThrow()
+                .citations().get(0).provenance());
     }
 
     /** A surface by angles cites the numbers that make it, and no others. */
