@@ -49,7 +49,7 @@ final class HeadedCsv {
         double size(String column) {
             double size = number(column);
             if (size < 0) {
-                throw fault(column + " is " + size + ", below zero");
+                throw fault("below-zero", column, size);
             }
             return size;
         }
@@ -58,7 +58,7 @@ final class HeadedCsv {
         double realSize(String column) {
             double size = number(column);
             if (size <= 0) {
-                throw fault(column + " is " + size + ", not above zero");
+                throw fault("not-above-zero", column, size);
             }
             return size;
         }

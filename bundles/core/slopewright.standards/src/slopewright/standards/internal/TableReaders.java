@@ -159,7 +159,7 @@ final class TableReaders {
             double desired = row.realSize("desired_clearance_m");
             double minimum = row.realSize("minimum_clearance_m");
             if (desired < minimum) {
-                throw row.fault("the clearance that is desired, " + desired + ", is below the least, " + minimum);
+                throw row.fault("desired-below-least", desired, minimum);
             }
             groups.add(new WheelClearanceTable.Group(from, below, desired, minimum, light));
         }
@@ -238,7 +238,7 @@ final class TableReaders {
         for (HeadedCsv.Row row : csv.rows()) {
             boolean nonPrecision = choice(row, "approach", "visual", "non-precision");
             if (rows.stream().anyMatch(other -> other.nonPrecision() == nonPrecision)) {
-                throw row.fault("the row for this approach is there twice");
+                throw row.fault("approach-twice");
             }
             rows.add(new HeliportSurfaceTable.Row(nonPrecision, row.size("distance_from_fato_m"), row.size("divergence_percent"),
                     row.realSize("total_length_m"), Map.of("four-unit-row", row.size("four_unit_row_below_a_deg"),

@@ -146,30 +146,30 @@ class StrictReadersTest {
     /** A size of nothing lets everything pass: no surface is as short as that, and no wheel clears by less than nothing. */
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {
-        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,9,0,-; icao/5th/tab-5-2.csv:7: minimum_clearance_m is 0.0, not above zero",
-        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,9,-4,-; icao/5th/tab-5-2.csv:7: minimum_clearance_m is -4.0, not above zero",
-        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,0,4,-; icao/5th/tab-5-2.csv:7: desired_clearance_m is 0.0, not above zero",
+        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,9,0,-; icao/5th/tab-5-2.csv:7: minimum_clearance_m is 0, not above zero",
+        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,9,-4,-; icao/5th/tab-5-2.csv:7: minimum_clearance_m is -4, not above zero",
+        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,0,4,-; icao/5th/tab-5-2.csv:7: desired_clearance_m is 0, not above zero",
         "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,4,9,-; icao/5th/tab-5-2.csv:7: the clearance that is desired, 4.0, is below the least, 9.0",
-        "icao/5th/tab-5-2.csv; 0,3,6,3,1.5; 0,3,6,3,0; icao/5th/tab-5-2.csv:6: light_aeroplane_clearance_m is 0.0, not above zero",
-        "icao/5th/tab-5-1.csv; 800,1200,250; 800,1200,0; icao/5th/tab-5-1.csv:7: distance_m is 0.0, not above zero",
-        "icao/5th/tab-5-3.csv; visual,2,80,; visual,2,0,; icao/5th/tab-5-3.csv:8: inner_edge_m is 0.0, not above zero",
-        "icao/5th/tab-5-3.csv; visual,2,80,60,; visual,2,80,-60,; icao/5th/tab-5-3.csv:8: start_m is -60.0, below zero",
-        "icao/5th/tab-5-3.csv; visual,2,80,60,10,; visual,2,80,60,-10,; icao/5th/tab-5-3.csv:8: divergence_percent is -10.0, below zero",
-        "icao/5th/tab-5-3.csv; 10,7500,1.9,; 10,0,1.9,; icao/5th/tab-5-3.csv:8: total_length_m is 0.0, not above zero",
+        "icao/5th/tab-5-2.csv; 0,3,6,3,1.5; 0,3,6,3,0; icao/5th/tab-5-2.csv:6: light_aeroplane_clearance_m is 0, not above zero",
+        "icao/5th/tab-5-1.csv; 800,1200,250; 800,1200,0; icao/5th/tab-5-1.csv:7: distance_m is 0, not above zero",
+        "icao/5th/tab-5-3.csv; visual,2,80,; visual,2,0,; icao/5th/tab-5-3.csv:8: inner_edge_m is 0, not above zero",
+        "icao/5th/tab-5-3.csv; visual,2,80,60,; visual,2,80,-60,; icao/5th/tab-5-3.csv:8: start_m is -60, below zero",
+        "icao/5th/tab-5-3.csv; visual,2,80,60,10,; visual,2,80,60,-10,; icao/5th/tab-5-3.csv:8: divergence_percent is -10, below zero",
+        "icao/5th/tab-5-3.csv; 10,7500,1.9,; 10,0,1.9,; icao/5th/tab-5-3.csv:8: total_length_m is 0, not above zero",
         "icao/5th/tab-5-3.csv; 10,7500,1.9,; 10,7500,-1.9,; icao/5th/tab-5-3.csv:8: t_form_slope_deg is -1.9, below zero",
         "icao/5th/tab-5-3.csv; 1.9,0.57,0.9,150; 1.9,-0.57,0.9,150; icao/5th/tab-5-3.csv:8: four_unit_row_below_a_deg is -0.57, below zero",
         "icao/5th/tab-5-3.csv; 1.9,0.57,0.9,150; 1.9,0.57,-0.9,150; icao/5th/tab-5-3.csv:8: two_unit_row_below_a_deg is -0.9, below zero",
-        "icao/5th/tab-5-3.csv; 0.9,150,15000; 0.9,0,15000; icao/5th/tab-5-3.csv:8: t_form_inner_edge_m is 0.0, not above zero",
-        "icao/5th/tab-5-3.csv; 0.9,150,15000; 0.9,150,0; icao/5th/tab-5-3.csv:8: t_form_total_length_m is 0.0, not above zero",
-        "icao/5th/tab-ii-5-1.csv; visual,3,10,2500; visual,3,10,0; icao/5th/tab-ii-5-1.csv:6: total_length_m is 0.0, not above zero",
-        "icao/5th/tab-ii-5-1.csv; visual,3,10,2500; visual,-3,10,2500; icao/5th/tab-ii-5-1.csv:6: distance_from_fato_m is -3.0, below zero",
-        "icao/5th/tab-ii-5-1.csv; visual,3,10,2500; visual,3,-10,2500; icao/5th/tab-ii-5-1.csv:6: divergence_percent is -10.0, below zero",
+        "icao/5th/tab-5-3.csv; 0.9,150,15000; 0.9,0,15000; icao/5th/tab-5-3.csv:8: t_form_inner_edge_m is 0, not above zero",
+        "icao/5th/tab-5-3.csv; 0.9,150,15000; 0.9,150,0; icao/5th/tab-5-3.csv:8: t_form_total_length_m is 0, not above zero",
+        "icao/5th/tab-ii-5-1.csv; visual,3,10,2500; visual,3,10,0; icao/5th/tab-ii-5-1.csv:6: total_length_m is 0, not above zero",
+        "icao/5th/tab-ii-5-1.csv; visual,3,10,2500; visual,-3,10,2500; icao/5th/tab-ii-5-1.csv:6: distance_from_fato_m is -3, below zero",
+        "icao/5th/tab-ii-5-1.csv; visual,3,10,2500; visual,3,-10,2500; icao/5th/tab-ii-5-1.csv:6: divergence_percent is -10, below zero",
         "icao/5th/tab-ii-5-1.csv; 2500,0.57,; 2500,-0.57,; icao/5th/tab-ii-5-1.csv:6: four_unit_row_below_a_deg is -0.57, below zero",
         "icao/5th/tab-ii-5-1.csv; non-precision,; visual,; icao/5th/tab-ii-5-1.csv:7: the row for this approach is there twice",
-        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,0,45,5,20; faa/2010/tab-3-3.csv:7: cockpit_to_wheel_ft is 0.0, not above zero",
-        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,15,0,5,20; faa/2010/tab-3-3.csv:7: crossing_height_ft is 0.0, not above zero",
-        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,15,45,-5,20; faa/2010/tab-3-3.csv:7: tolerance_above_ft is -5.0, below zero",
-        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,15,45,5,-20; faa/2010/tab-3-3.csv:7: tolerance_below_ft is -20.0, below zero"})
+        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,0,45,5,20; faa/2010/tab-3-3.csv:7: cockpit_to_wheel_ft is 0, not above zero",
+        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,15,0,5,20; faa/2010/tab-3-3.csv:7: crossing_height_ft is 0, not above zero",
+        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,15,45,-5,20; faa/2010/tab-3-3.csv:7: tolerance_above_ft is -5, below zero",
+        "faa/2010/tab-3-3.csv; 2,15,45,5,20; 2,15,45,5,-20; faa/2010/tab-3-3.csv:7: tolerance_below_ft is -20, below zero"})
     void sizesThatLetEverythingPassAreRefused(String file, String what, String with, String message) {
         spoil(file, what, with);
         String refusal = refusal();
