@@ -149,7 +149,7 @@ class StrictReadersTest {
         "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,9,0,-; icao/5th/tab-5-2.csv:7: minimum_clearance_m is 0, not above zero",
         "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,9,-4,-; icao/5th/tab-5-2.csv:7: minimum_clearance_m is -4, not above zero",
         "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,0,4,-; icao/5th/tab-5-2.csv:7: desired_clearance_m is 0, not above zero",
-        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,4,9,-; icao/5th/tab-5-2.csv:7: the clearance that is desired, 4.0, is below the least, 9.0",
+        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3,5,4,9,-; icao/5th/tab-5-2.csv:7: the clearance that is desired, 4, is below the least, 9",
         "icao/5th/tab-5-2.csv; 0,3,6,3,1.5; 0,3,6,3,0; icao/5th/tab-5-2.csv:6: light_aeroplane_clearance_m is 0, not above zero",
         "icao/5th/tab-5-1.csv; 800,1200,250; 800,1200,0; icao/5th/tab-5-1.csv:7: distance_m is 0, not above zero",
         "icao/5th/tab-5-3.csv; visual,2,80,; visual,2,0,; icao/5th/tab-5-3.csv:8: inner_edge_m is 0, not above zero",
