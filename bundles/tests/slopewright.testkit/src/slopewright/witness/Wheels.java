@@ -3,13 +3,13 @@ package slopewright.witness;
 /** Wheel clearance over the threshold, Table 5-2. */
 public final class Wheels {
     private static final int ROWS = 4;
-    /** What a stored height can be off by: heights are kept to the millimetre, and one entered in feet lies half of one beside its limit. */
+    /** What a stored height can be off by: kept to the millimetre, one entered in feet lies half of one beside its limit. */
     private static final double STORED_M = 0.0015;
 
     private Wheels() {
     }
 
-    /** Row of the table, 1 to 4, for an eye-to-wheel height in metres; the upper limits, as a millimetre keeps them, belong to the next row. */
+    /** Row of the table, 1 to 4, for an eye-to-wheel height in metres; its upper limits, as kept, belong to the next row. */
     public static int row(Edition edition, double eyeToWheelM) {
         for (int row = 1; row <= ROWS; row++) {
             if (eyeToWheelM < cell(edition, row, "eye-to-wheel-below-m") - STORED_M) {

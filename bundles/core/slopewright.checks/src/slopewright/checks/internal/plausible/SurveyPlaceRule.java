@@ -60,7 +60,7 @@ public final class SurveyPlaceRule extends ProjectRule {
         }
     }
 
-    /** Returns what was surveyed together, each in the order of identifiers: the first of them speaks for all, however the file is sorted. */
+    /** Returns what was surveyed together, in the order of identifiers: the first speaks for all, however the file is sorted. */
     private static Map<Survey, List<Obstacle>> surveys(List<Obstacle> obstacles) {
         Map<Survey, List<Obstacle>> found = new LinkedHashMap<>();
         for (Obstacle obstacle : obstacles) {
