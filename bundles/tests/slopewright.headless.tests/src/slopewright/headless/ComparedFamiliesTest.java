@@ -93,7 +93,8 @@ class ComparedFamiliesTest {
                         + family.get("reason").asText().contains("ROW-02"));
             }
         }
-        assertTrue(sides.containsAll(List.of("four-unit-row left false", "four-unit-row right true", "t-form both false")), sides.toString());
+        assertTrue(sides.containsAll(List.of("four-unit-row left false", "four-unit-row right true", "t-form both false")),
+                sides.toString());
         assertEquals(1, sides.stream().filter(side -> side.startsWith("t-form")).count(), sides.toString());
         assertEquals(2, Words.run("compare", DEMO, "--end", "09", "--side", "above").code());
     }

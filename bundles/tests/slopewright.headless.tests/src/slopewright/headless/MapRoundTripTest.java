@@ -28,8 +28,8 @@ import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 
 /**
- * What {@code export} writes for maps, {@code import} reads back: obstacles drawn by chance keep name, kind, places, heights, accuracies, source
- * and day, and the project with what came back is judged as the one that was written, rule by rule.
+ * What {@code export} writes for maps, {@code import} reads back: obstacles drawn by chance keep name, kind, places, heights, accuracies,
+ * source and day, and the project with what came back is judged as the one that was written, rule by rule.
  */
 class MapRoundTripTest {
 
@@ -37,7 +37,8 @@ class MapRoundTripTest {
     /** Nine decimals of a degree are a tenth of a millimetre. */
     private static final double DEGREE = 1.1e-9;
     private static final double HEIGHT_M = 0.0011;
-    private static final List<String> NAMES = List.of("Mast", "Mühle", "\"Old\" oak", "a <b> & c", "line; two, three", "=1+1", "żuraw 7", "'x'");
+    private static final List<String> NAMES = List.of("Mast", "Mühle", "\"Old\" oak", "a <b> & c",
+            "line; two, three", "=1+1", "żuraw 7", "'x'");
 
     @TempDir
     private Path folder;
@@ -164,7 +165,8 @@ class MapRoundTripTest {
             assertEquals(one.getDate(), other.getDate(), one.getName());
         }
         assertEquals(verdicts(project), verdicts(back));
-        Words again = Words.run("import", map.toString(), "--into", project.toString(), "-o", folder.resolve("again.slopewright").toString());
+        Words again = Words.run("import", map.toString(), "--into", project.toString(), "-o",
+                folder.resolve("again.slopewright").toString());
         assertTrue(again.err().contains(OBSTACLES + " obstacles skipped, the project has them already"), again.err());
     }
 

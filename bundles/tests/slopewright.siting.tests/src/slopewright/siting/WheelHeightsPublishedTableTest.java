@@ -46,8 +46,8 @@ class WheelHeightsPublishedTableTest {
     }
 
     /**
-     * The height of the gear over the threshold of an aeroplane that comes down as a rigid body with its eye on the lowest signal. How far the
-     * eye is ahead of the gear and above it follows from the printed heights; its attitude is that of the 3 degree path.
+     * The height of the gear over the threshold of an aeroplane that comes down as a rigid body with its eye on the lowest signal. How far
+     * the eye is ahead of the gear and above it follows from the printed heights; its attitude is that of the 3 degree path.
      */
     private static double gearOverTheThresholdFt(Siting siting, double eyeFt, double gearFt) {
         double aheadFt = AIM_FT - eyeFt / Math.tan(Math.toRadians(3));

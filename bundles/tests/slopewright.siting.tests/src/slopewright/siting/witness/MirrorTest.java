@@ -26,8 +26,8 @@ import slopewright.siting.UnitPlan;
 import slopewright.witness.Family;
 
 /**
- * Left and right are the same: what random layouts are on one side of the runway, they are in the mirror on the other, with the same distance,
- * heights, settings and surface, and a mirrored eye sees in each mirrored unit what the other one sees.
+ * Left and right are the same: what random layouts are on one side of the runway, they are in the mirror on the other, with the same
+ * distance, heights, settings and surface, and a mirrored eye sees in each mirrored unit what the other one sees.
  */
 class MirrorTest {
 

@@ -113,7 +113,7 @@ class StrictReadersTest {
         "icao/5th/tab-5-2.csv; 8,14,9,6,-; '8,14,9,,-'; icao/5th/tab-5-2.csv:9: minimum_clearance_m: '' is not a number",
         "icao/5th/tab-5-2.csv; 8,14,9,6,-; 8,14,9,6; icao/5th/tab-5-2.csv:9: holds 4 fields where 5",
         "icao/5th/tab-5-2.csv; # source: rd862-i; # source: nobody; icao/5th/tab-5-2.csv:2: the source nobody",
-        "icao/5th/tab-5-2.csv; # provenance: published; # provenance: rumour; icao/5th/tab-5-2.csv:4: provenance: 'rumour' is no provenance",
+        "icao/5th/tab-5-2.csv; # provenance: published; # provenance: rumour; icao/5th/tab-5-2.csv:4: provenance: 'rumour' is no proven",
         "icao/5th/tab-5-2.csv; # clause: Table; # paragraph: Table; icao/5th/tab-5-2.csv:1: the head line '# clause:' is missing",
         "icao/5th/tab-5-2.csv; # title: @table.wheel; # @table.wheel; icao/5th/tab-5-2.csv:1: a head line reads",
         "icao/5th/tab-5-1.csv; 1200,2400,300; 1300,2400,300; icao/5th/tab-5-1.csv:8: the band starts at 1300 where",

@@ -170,8 +170,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
             }
         }
         List<Message> brief = FamilyVerdicts.brief(outcomes);
-        String why = Stream.concat((brief.isEmpty() ? FamilyVerdicts.named(outcomes) : brief).stream(), byItself.reasons().stream()).map(MessageTexts::of)
-                .collect(Collectors.joining(" "));
+        String why = Stream.concat((brief.isEmpty() ? FamilyVerdicts.named(outcomes) : brief).stream(),
+                byItself.reasons().stream()).map(MessageTexts::of).collect(Collectors.joining(" "));
         return new ComparedOption(name, place.with(ofPlace), tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
                 margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs,
