@@ -143,7 +143,8 @@ class UnitInvarianceTest {
         for (int i = 0; i < 6; i++) {
             Drawn drawn = new Drawn();
             drawn.words("new", "--name", "Field", "--template", i % 2 == 0 ? "runway-instrument" : "runway-visual",
-                    "--designator", "09", "--bearing-deg", "90", "--latitude-deg", "47.3", "--longitude-deg", "-11.9", "--coordinate-epoch-year", "2026.4", "--date", "2026-05-20",
+                    "--designator", "09", "--bearing-deg", "90",
+                    "--latitude-deg", "47.3", "--longitude-deg", "-11.9", "--coordinate-epoch-year", "2026.4", "--date", "2026-05-20",
                     "--rule-set", i % 3 == 0 ? "faa" : "icao:9th");
             drawn.length(random, "--elevation-m", 20, 900);
             drawn.length(random, "--runway-length-m", 3000, 11000);
