@@ -60,6 +60,15 @@ final class ObstacleShapeCases {
                 300, -800, 200));
         cases.add(shape(Result.FAIL, "a bay that reaches through the other side", ObstacleKind.AREA, -900, 200, -900, 300, -850, 199, -800,
                 300, -800, 200));
+        cases.add(shape(Result.PASS, "a bay that touches the last side", ObstacleKind.AREA, -900, 200, -900, 300, -850, 200, -800, 300,
+                -800, 200));
+        cases.add(shape(Result.PASS, "a bay that touches the first side", ObstacleKind.AREA, -800, 200, -900, 200, -900, 300, -850, 200,
+                -800, 300));
+        cases.add(shape(Result.PASS, "a bay that touches the first side, the other way round", ObstacleKind.AREA, -900, 200, -800, 200,
+                -800, 300, -850, 200, -900, 300));
+        cases.add(shape(Result.PASS, "a bay that touches the last side, the other way round", ObstacleKind.AREA, -800, 200, -800, 300,
+                -850, 200, -900, 300, -900, 200));
+        cases.add(shape(Result.FAIL, "two places as an area", ObstacleKind.AREA, -900, 200, -800, 200));
         cases.add(shape(Result.FAIL, "the first side crosses the third", ObstacleKind.AREA, -900, 200, -800, 300, -750, 200, -900, 290));
         cases.add(shape(Result.FAIL, "the second side crosses the last of five", ObstacleKind.AREA, -900, 200, -800, 200, -800, 300, -700,
                 300, -700, 250));
@@ -73,6 +82,7 @@ final class ObstacleShapeCases {
         cases.add(geographic(Result.FAIL, "30.4 km along the parallel of 60 degrees", ObstacleKind.LINE, 60, 10, 60, 10.545));
         cases.add(geographic(Result.PASS, "29.9 km along a meridian", ObstacleKind.LINE, 60, 10, 60.2686, 10));
         cases.add(geographic(Result.FAIL, "30.08 km along a meridian", ObstacleKind.LINE, 60, 10, 60.27, 10));
+        cases.add(geographic(Result.PASS, "across the meridian of 90 degrees", ObstacleKind.LINE, 10, 89.9995, 10, 90.0005));
         cases.add(geographic(Result.PASS, "across the meridian of 180 degrees", ObstacleKind.LINE, -17, 179.9995, -17, -179.9995));
         cases.add(geographic(Result.PASS, "back across the meridian of 180 degrees", ObstacleKind.LINE, -17, -179.9995, -17, 179.9995));
         cases.add(geographic(Result.PASS, "a square across the meridian of 180 degrees", ObstacleKind.AREA, -17, 179.9995, -17, -179.9995,

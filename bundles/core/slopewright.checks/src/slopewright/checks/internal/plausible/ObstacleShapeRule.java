@@ -63,14 +63,11 @@ public final class ObstacleShapeRule extends SiteRule {
             return obstacle.getPlaces().size() > 1 ? "many" : "";
         }
         List<double[]> points = points(obstacle);
-        if (points.size() != obstacle.getPlaces().size() || points.size() < 2) {
+        if (points.size() != obstacle.getPlaces().size()) {
             return "";
         }
         if (obstacle.getKind() == ObstacleKind.LINE) {
-            return points.size() > 2 && apart(points.get(0), points.get(points.size() - 1)) < OUTLINE * length(points) ? "closed" : "";
-        }
-        if (isClosed(points)) {
-            points.remove(points.size() - 1);
+            return !points.isEmpty() && apart(points.get(0), points.get(points.size() - 1)) < OUTLINE * length(points) ? "closed" : "";
         }
         if (crosses(points)) {
             return "crossing";
@@ -81,11 +78,7 @@ public final class ObstacleShapeRule extends SiteRule {
                 length = Math.max(length, apart(from, to));
             }
         }
-        return points.size() > 2 && area(points) < THIN * length * length ? "thin" : "";
-    }
-
-    private static boolean isClosed(List<double[]> points) {
-        return points.size() > 3 && apart(points.get(0), points.get(points.size() - 1)) == 0;
+        return points.size() > 1 && area(points) < THIN * length * length ? "thin" : "";
     }
 
     /** The places on a plane, metres, to a hundredth of their distances; the meridian of 180 degrees may run between them. */
@@ -131,12 +124,12 @@ public final class ObstacleShapeRule extends SiteRule {
         return Math.abs(twice) / 2;
     }
 
+    /** Sides that share a corner, or touch elsewhere, do not cross; so neither does one that closes an outline named as closed. */
     private static boolean crosses(List<double[]> points) {
         int count = points.size();
         for (int i = 0; i < count; i++) {
             for (int j = i + 2; j < count; j++) {
-                boolean neighbours = i == 0 && j == count - 1;
-                if (!neighbours && crosses(points.get(i), points.get(i + 1), points.get(j), points.get((j + 1) % count))) {
+                if (crosses(points.get(i), points.get(i + 1), points.get(j), points.get((j + 1) % count))) {
                     return true;
                 }
             }
