@@ -190,6 +190,17 @@ final class ObstacleCases {
             wire.setTopElevationM(surfaceM(2060) + 15);
             sample.aid().setBeamRightLimitDeg(7.0);
         }));
+        // A beam of 8 degrees reaches 333 m there. The wire goes round the surface, below it where it crosses the axis 4 km out; it is most
+        // too high 320 m to the left, where the beam ends at 291 m, and nearly as much 323 m to the right.
+        cases.add(RuleCase.of("OBS-03", Result.NOT_EVALUATED, "a wire that is lower within the wider side", Bases::row, sample -> {
+            Obstacle wire = sample.obstacle("wire", -2060, -320, surfaceM(2060) + 15);
+            wire.setKind(ObstacleKind.LINE);
+            wire.getPlaces().add(Sample.place(-4000, -720, surfaceM(2060) + 15));
+            wire.getPlaces().add(Sample.place(-4000, 720, surfaceM(2060) + 15));
+            wire.getPlaces().add(Sample.place(-2080, 323, surfaceM(2060) + 15));
+            wire.setTopElevationM(surfaceM(2060) + 15);
+            sample.aid().setBeamLeftLimitDeg(7.0);
+        }));
         cases.add(RuleCase.of("OBS-03", Result.FAIL, "beside the beam by less than the survey is exact", Bases::row, sample -> sample
                 .obstacle("mast", -2060, 350, surfaceM(2060) + 5).setHorizontalAccuracyM(30.0)));
         cases.add(RuleCase.of("OBS-03", Result.PASS, "beside the beam by more than the survey is exact", Bases::row, sample -> sample

@@ -51,6 +51,7 @@ public final class BeamAzimuthRule extends AidRule {
         compared.inside().stream().filter(ObstacleComparison::isPenetrating).forEach(found -> known.add(found.element()));
         List<SurfaceComparison> all = new ArrayList<>(List.of(compared));
         List<String> endangering = new ArrayList<>();
+        List<ObstacleComparison> besideNarrower = new ArrayList<>();
         double worst = 0;
         double narrowest = Double.POSITIVE_INFINITY;
         for (double half : new double[] {Math.max(left, right), Math.min(left, right)}) {
@@ -61,7 +62,12 @@ public final class BeamAzimuthRule extends AidRule {
                 FramePoint point = found.worst().point();
                 double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()),
                         beam.outwardM(point.alongM(), point.rightM())));
-                if (found.isUnshieldedPenetration() && half <= (azimuth < 0 ? left : right) && known.add(found.element())) {
+                if (!found.isUnshieldedPenetration() || known.contains(found.element())) {
+                    continue;
+                }
+                if (half > (azimuth < 0 ? left : right)) {
+                    besideNarrower.add(found);
+                } else if (known.add(found.element())) {
                     endangering.add(found.label());
                     worst = Math.max(worst, found.worst().excessM());
                     narrowest = Math.min(narrowest, Math.abs(azimuth));
@@ -69,7 +75,9 @@ public final class BeamAzimuthRule extends AidRule {
             }
         }
         Argument beamText = Message.of("OBS-03.beam", Words.degrees(left), Words.degrees(right));
-        List<Message> open = Surfaces.open(all);
+        List<Message> open = new ArrayList<>(Surfaces.open(all));
+        besideNarrower.stream().filter(found -> reachesOn(found) && !known.contains(found.element()))
+                .forEach(found -> open.add(Message.of("OBS-03.rest", Words.name(found.label()))));
         if (endangering.isEmpty() && !open.isEmpty()) {
             throw Stop.missing(Message.of("list", Words.list(open)), Message.of("OBS-03.incomplete", beamText));
         }
@@ -87,6 +95,14 @@ public final class BeamAzimuthRule extends AidRule {
         double behind = bar - surface.startAlongM();
         return new ProtectionSurface(bar, surface.heightAtOutwardM(0) - behind * Angles.tanDeg(surface.slopeDeg()), 0,
                 Angles.tanDeg(halfDeg), surface.lengthM() + Math.max(0, behind), surface.slopeDeg(), surface.axisTurnDeg());
+    }
+
+    /**
+     * Returns whether something has more than one place: where the worst of them lies beyond the narrower side, another may stand within
+     * the wider one, and was not compared.
+     */
+    private static boolean reachesOn(ObstacleComparison found) {
+        return found.obstacle().map(obstacle -> obstacle.getPlaces().size() > 1).orElse(true);
     }
 
     /** Names some of many. */
