@@ -91,7 +91,7 @@ class PlanClipboardTest {
         Point to = new Point(500, 200);
         plan.press(from);
         plan.drag(from, to, 0);
-        assertTrue(plan.readoutText().contains("Distance 100 m"), plan.readoutText());
+        assertTrue(plan.readoutText().contains("Distance 100.00 m"), plan.readoutText());
         assertTrue(plan.readoutText().contains("True bearing 90"), plan.readoutText());
         plan.release(to, 0);
         plan.chooseTool("Select");

@@ -104,7 +104,7 @@ class PlanSurveyTest {
 
     @Test
     void aPointThatStandsThroughIsDrawnWithItsName() {
-        assertTrue(plan.texts("OBSTACLES").stream().anyMatch(text -> text.contains("ridge") && text.contains("22.5 m through")),
+        assertTrue(plan.texts("OBSTACLES").stream().anyMatch(text -> text.contains("ridge") && text.contains("22.50 m through")),
                 plan.texts("OBSTACLES").toString());
     }
 
@@ -216,7 +216,7 @@ class PlanSurveyTest {
         assertEquals(Verdict.NOT_MET, outcome.verdict());
         double through = -outcome.margin().orElseThrow();
         assertEquals(-AidEvaluation.of(row()).marginM().orElseThrow(), through, 1e-9);
-        String shown = String.format(Locale.ROOT, "%.2f", through).replaceAll("\\.?0+$", "");
+        String shown = String.format(Locale.ROOT, "%.2f", through);
         assertTrue(line.text().contains(shown + " m"), line.text() + " / " + through);
     }
 
