@@ -3,7 +3,6 @@ package slopewright.headless;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -43,7 +42,7 @@ class MapRoundTripTest {
     @TempDir
     private Path folder;
 
-    private Path demoWith(String name, List<Obstacle> obstacles) throws ProjectFileException, IOException {
+    private Path demoWith(String name, List<Obstacle> obstacles) throws ProjectFileException {
         Project project = ProjectFile.load(Words.demo("harrow-vale/harrow-vale.slopewright"));
         project.getReadBacks().clear();
         project.getAerodrome().getObstacles().clear();

@@ -108,7 +108,7 @@ class WindowDoorsTest {
             String early = texts(shell);
             assertTrue(early.contains(GOVERNING) || early.contains("Not compared: South survey and North survey."), early);
             Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
-            assertShown(shell, ROW, "Distance 294.43 m", "Eye height (MEHT) 15 m", "Wheels over threshold 9 m",
+            assertShown(shell, ROW, "Distance 294.43 m", "Eye height (MEHT) 15.00 m", "Wheels over threshold 9.00 m",
                     "Obstacle margin +" + metres(MARGIN_M) + " m, " + GOVERNING);
             sheet.selectionChanged(null, new StructuredSelection(aid(OWN_RULES_ROW)));
             assertShown(shell, OWN_RULES_ROW, "Distance 272.09 m", "Eye height (MEHT) 13.72 m",
@@ -157,8 +157,8 @@ class WindowDoorsTest {
         section.drag(from, away, 0);
         section.drag(away, from, 0);
         assertTrue(section.value("Obstacles").startsWith("clear by " + metres(MARGIN_M)), section.value("Obstacles"));
-        assertTrue(section.value("Eye").startsWith("15 m above"), section.value("Eye"));
-        assertTrue(section.value("Wheels").startsWith("9 m above"), section.value("Wheels"));
+        assertTrue(section.value("Eye").startsWith("15.00 m above"), section.value("Eye"));
+        assertTrue(section.value("Wheels").startsWith("9.00 m above"), section.value("Wheels"));
         section.release(from, 0);
     }
 
