@@ -262,6 +262,23 @@ class PropertiesTest {
         editor.dispose();
     }
 
+    /** A check that ends while something is typed shows its figures when the cell is closed, and drops nothing. */
+    @Test
+    void aCheckThatEndsLeavesAnOpenCellAlone() {
+        document.viewState().select(List.of(unit));
+        show(unit);
+        TreeItem item = rows().filter(row -> row.getText().equals("Setting (°)")).findFirst().orElseThrow();
+        Event enter = new Event();
+        enter.item = item;
+        tree().setSelection(item);
+        tree().notifyListeners(SWT.Selection, enter);
+        tree().notifyListeners(SWT.DefaultSelection, enter);
+        Text cell = Widgets.all(tree(), Text.class).filter(Text::isVisible).findFirst().orElseThrow();
+        cell.setText("3 1");
+        page.refreshShown();
+        assertTrue(cell.isVisible() && cell.getText().equals("3 1"), "what is typed is still there");
+    }
+
     /** What stands in the small windows beside what they are about. */
     private static Stream<String> shownTips() {
         return Stream.of(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && (shell.getStyle() & SWT.ON_TOP) != 0)
@@ -271,6 +288,7 @@ class PropertiesTest {
     /** Enter leaves a cell open in which stands what cannot be taken; who leaves it all the same reads below what was not taken. */
     @Test
     void whatCannotBeTakenIsNotDroppedInSilence() {
+        document.viewState().select(List.of(unit));
         show(unit);
         double before = unit.getSettingDeg();
         TreeItem item = rows().filter(row -> row.getText().equals("Setting (°)")).findFirst().orElseThrow();

@@ -53,6 +53,8 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private static final int MOST_NAME_PERCENT = 74;
     private static final int BESIDE_NAME_PX = 10;
     private static final int WHY_HEIGHT = 76;
+    /** How long an open cell is left alone before it is looked at again, milliseconds. */
+    private static final int CELL_MS = 100;
     /** The name under which the tree knows whose it is. */
     private static final String PAGE = "page";
 
@@ -64,6 +66,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private final TerrainAction terrain = new TerrainAction();
     private final EditionAction edition = new EditionAction();
     private List<Identified> shown = List.of();
+    private final Runnable refreshing = this::refreshShown;
     private Composite whole;
     private StyledText why;
     private String refused = "";
@@ -324,17 +327,23 @@ public final class ElementPropertyPage extends PropertySheetPage {
         return why.getText();
     }
 
-    /** Shows the values as they are now. */
+    /** Shows the values as they are now; where a cell is open, once it is closed, for what is typed there would be dropped. */
     public void refreshShown() {
         if (whole != null && !whole.isDisposed() && whole.isVisible()) {
             if (document.isPresent() && !document.get().viewState().selection().equals(shown)) {
                 showSelection();
+            } else if (isCellOpen()) {
+                whole.getDisplay().timerExec(CELL_MS, refreshing);
             } else {
                 refresh();
                 updateActions();
                 explainSelected();
             }
         }
+    }
+
+    private boolean isCellOpen() {
+        return super.getControl() instanceof Tree tree && Stream.of(tree.getChildren()).anyMatch(Control::isVisible);
     }
 
     @Override
